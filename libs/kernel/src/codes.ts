@@ -46,6 +46,13 @@ export const codes = {
     'info',
     'Remove the <!DOCTYPE …> and its entities; tickets need none.',
   ),
+  XML_INCLUDE: row(
+    'Inclusion of other files is not accepted',
+    422,
+    3,
+    'info',
+    'Write what is to be included into the document, and remove the XInclude namespace.',
+  ),
   XML_LIMIT: row(
     'The document is larger or deeper than is accepted',
     422,

@@ -1,0 +1,7 @@
+export * from './build.js';
+export { defaultXmlLimits, type XmlLimits } from './limits.js';
+export { JDF_NAMESPACE, XJDF_NAMESPACE, XSI_NAMESPACE } from './namespaces.js';
+export type * from './node.js';
+export { parseXml } from './parse-xml.js';
+export * from './query.js';
+export { encodeXml, writeElement, writeXml } from './write-xml.js';

@@ -1,0 +1,102 @@
+import type { XmlDocument, XmlElement } from './node.js';
+
+/** The value of an attribute, by local name; without a namespace unless one is named. */
+export function attributeOf(el: XmlElement, local: string, uri = ''): string | undefined {
+  for (const attribute of el.attributes) {
+    if (attribute.local === local && attribute.uri === uri) return attribute.value;
+  }
+  return undefined;
+}
+
+/** Child elements in order, all of them or those of a local name; by default in the namespace of their parent. */
+export function childElements(el: XmlElement, local?: string, uri: string = el.uri): XmlElement[] {
+  const found: XmlElement[] = [];
+  for (const child of el.children) {
+    if (child.kind === 'element' && child.uri === uri && (local === undefined || child.local === local)) {
+      found.push(child);
+    }
+  }
+  return found;
+}
+
+export function firstChild(el: XmlElement, local: string, uri: string = el.uri): XmlElement | undefined {
+  for (const child of el.children) {
+    if (child.kind === 'element' && child.local === local && child.uri === uri) return child;
+  }
+  return undefined;
+}
+
+/** Follows a path of local names, first child each time. */
+export function childAt(el: XmlElement, ...locals: readonly string[]): XmlElement | undefined {
+  let at: XmlElement | undefined = el;
+  for (const local of locals) at = at && firstChild(at, local);
+  return at;
+}
+
+/** The element and all below it in document order, of any namespace. */
+export function* descendants(el: XmlElement): Generator<XmlElement> {
+  yield el;
+  for (const child of el.children) {
+    if (child.kind === 'element') yield* descendants(child);
+  }
+}
+
+/** Text and CDATA of an element, joined, without what is in its child elements. */
+export function textOf(el: XmlElement): string {
+  let value = '';
+  for (const child of el.children) {
+    if (child.kind === 'text' || child.kind === 'cdata') value += child.value;
+  }
+  return value;
+}
+
+interface DocumentIndex {
+  readonly parents: ReadonlyMap<XmlElement, XmlElement | undefined>;
+  readonly ids: ReadonlyMap<string, XmlElement>;
+}
+
+// Documents never change, so what was looked up once stays true; the index goes when its document goes.
+const indexes = new WeakMap<XmlDocument, DocumentIndex>();
+
+function indexOf(doc: XmlDocument): DocumentIndex {
+  const known = indexes.get(doc);
+  if (known !== undefined) return known;
+  const parents = new Map<XmlElement, XmlElement | undefined>([[doc.root, undefined]]);
+  const ids = new Map<string, XmlElement>();
+  for (const el of descendants(doc.root)) {
+    const id = attributeOf(el, 'ID');
+    if (id !== undefined && !ids.has(id)) ids.set(id, el);
+    for (const child of el.children) {
+      if (child.kind === 'element') parents.set(child, el);
+    }
+  }
+  const index = { parents, ids };
+  indexes.set(doc, index);
+  return index;
+}
+
+/** The element around this one; undefined for the root and for an element of another document. */
+export function parentOf(doc: XmlDocument, el: XmlElement): XmlElement | undefined {
+  return indexOf(doc).parents.get(el);
+}
+
+/** The first element with this ID. */
+export function findById(doc: XmlDocument, id: string): XmlElement | undefined {
+  return indexOf(doc).ids.get(id);
+}
+
+/** XPath of an element, with a position wherever siblings share its name; '' for an element of another document. */
+export function pathOf(doc: XmlDocument, el: XmlElement): string {
+  const { parents } = indexOf(doc);
+  if (!parents.has(el)) return '';
+  let path = '';
+  for (let at: XmlElement | undefined = el; at !== undefined; at = parents.get(at)) {
+    path = `/${at.name}${position(at, parents.get(at))}${path}`;
+  }
+  return path;
+}
+
+function position(el: XmlElement, parent: XmlElement | undefined): string {
+  const alike = (parent?.children ?? []).filter((node) => node.kind === 'element' && node.name === el.name);
+  return alike.length > 1 ? `[${alike.indexOf(el) + 1}]` : '';
+}
