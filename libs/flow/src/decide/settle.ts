@@ -1,0 +1,64 @@
+import type { Instant } from '#libs/kernel';
+import { isFinal, nodeStatus } from '../machines/index.js';
+import type { FileDraft } from './draft.js';
+import { routeReadySteps } from './route.js';
+import { settleUses } from './uses.js';
+
+/**
+ * A step is done: what it made is there (once it has dried), what it used is booked, the next steps wake, and the ticket
+ * is completed with its last step. The next step sees the real amount, not the planned one.
+ */
+export function completeStep(draft: FileDraft, stepId: string, end: Instant): void {
+  endStep(draft, stepId, 'Completed', end);
+}
+
+/** Ends a step for good, with all that follows from it. */
+export function endStep(
+  draft: FileDraft,
+  stepId: string,
+  status: 'Completed' | 'Aborted',
+  end: Instant,
+): void {
+  const step = draft.step(stepId);
+  if (isFinal(nodeStatus, step.status)) return;
+  draft.setStep(stepId, { status, statusDetails: null, end, start: step.start ?? end });
+  draft.event(
+    'step.statusChanged',
+    { from: step.status, to: status, good: step.good, waste: step.waste, unit: step.unit },
+    { stepId, deviceId: step.deviceId, time: end },
+  );
+  const entry = draft.liveEntry(stepId);
+  if (entry !== null) {
+    const returned = status === 'Completed' && entry.delivery === 'delivered';
+    draft.setEntry(entry.id, {
+      status: returned ? 'PendingReturn' : status,
+      end,
+      wanted: status === 'Aborted' ? entry.wanted : null,
+    });
+  }
+  settleUses(draft, stepId);
+  if (status === 'Completed') makeAvailable(draft, stepId, end);
+  settleTicket(draft);
+  routeReadySteps(draft);
+}
+
+function makeAvailable(draft: FileDraft, stepId: string, end: Instant): void {
+  const step = draft.step(stepId);
+  for (const id of step.outputs) {
+    const usableFrom = step.waitAfterS > 0 ? end + step.waitAfterS * 1000 : null;
+    draft.setResource(id, { status: 'Available', produced: step.good, usableFrom });
+    draft.event(
+      'resource.available',
+      { resource: id, amount: step.good, unit: step.unit, usableFrom },
+      { stepId },
+    );
+  }
+}
+
+function settleTicket(draft: FileDraft): void {
+  const open = draft.steps.filter((step) => !isFinal(nodeStatus, step.status));
+  if (open.length > 0 || isFinal(nodeStatus, draft.ticket.status as never)) return;
+  const to = draft.steps.some((step) => step.status === 'Aborted') ? 'Aborted' : 'Completed';
+  draft.event('ticket.statusChanged', { from: draft.ticket.status, to });
+  draft.setTicket({ status: to, statusDetails: null });
+}
