@@ -1,6 +1,5 @@
 /**
  * `npm test [-- LANE…]`: lint, types, then the lanes of scripts/lanes.mjs. Ends with one line of totals.
- * `--list` prints which files each lane runs, as JSON, and runs nothing.
  * A lane (or a part of one) that cannot run here is named with its reason; SIDELAY_REQUIRE_SERVICES=1 makes it a failure.
  */
 import { spawn } from 'node:child_process';
@@ -125,15 +124,6 @@ function readResult(output, code) {
 }
 
 async function main(args) {
-  if (args.includes('--list')) {
-    say(
-      JSON.stringify({
-        specs,
-        lanes: lanes.map((lane) => ({ name: lane.name, files: specs.filter(lane.owns) })),
-      }),
-    );
-    return 0;
-  }
   const known = [...checks, ...lanes].map(({ name }) => name);
   const unknown = args.filter((name) => !known.includes(name));
   if (unknown.length > 0) {

@@ -1,0 +1,1 @@
+export declare function listFiles(root: string, folder?: string): string[];
