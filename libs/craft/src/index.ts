@@ -1,0 +1,4 @@
+export * from './order.js';
+export * from './plan.js';
+export { type PlanContext, planJob } from './planning/plan-job.js';
+export * from './plant.js';
