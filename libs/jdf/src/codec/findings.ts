@@ -1,0 +1,53 @@
+import { type Code, error, type Problem, warning } from '#libs/kernel';
+import { pathOf, type XmlDocument, type XmlElement } from '../xml/index.js';
+
+// A document can repeat one mistake thousands of times; nobody reads further than this.
+const MOST = 100;
+
+/** Gathers what is wrong while a document is read, each with its line and XPath, up to a limit. */
+export class Findings {
+  readonly #problems: Problem[] = [];
+
+  constructor(
+    readonly doc: XmlDocument,
+    /** The code for something left out, and the code for a value that is not possible. */
+    readonly codes: { readonly missing: Code; readonly wrong: Code },
+  ) {}
+
+  get problems(): readonly Problem[] {
+    return this.#problems;
+  }
+
+  get full(): boolean {
+    return this.#problems.length >= MOST;
+  }
+
+  error(code: Code, el: XmlElement, message: string, hint: string | null = null): void {
+    if (!this.full) this.#problems.push(error(code, message, this.#where(el, hint)));
+  }
+
+  warning(code: Code, el: XmlElement, message: string, hint: string | null = null): void {
+    if (!this.full) this.#problems.push(warning(code, message, this.#where(el, hint)));
+  }
+
+  missing(el: XmlElement, what: string): void {
+    this.error(this.codes.missing, el, `${el.name} has no ${what}.`, `Add ${what}.`);
+  }
+
+  wrong(el: XmlElement, attribute: string, value: string, expects: string): void {
+    const shown = value.length > 80 ? `${value.slice(0, 80)}…` : value;
+    this.error(
+      this.codes.wrong,
+      el,
+      `${attribute}="${shown}" is not possible in ${el.name}.`,
+      `${attribute} is ${expects}.`,
+    );
+  }
+
+  #where(
+    el: XmlElement,
+    hint: string | null,
+  ): { line: number | null; path: string | null; hint: string | null } {
+    return { line: el.line || null, path: pathOf(this.doc, el) || null, hint };
+  }
+}

@@ -1,0 +1,73 @@
+import {
+  children,
+  elementCodec,
+  integer,
+  type Of,
+  oneOf,
+  optional,
+  percent,
+  required,
+  someOf,
+  text,
+  time,
+  tokens,
+} from '../codec/index.js';
+import { activations, queueEntryStatuses, queueStatuses } from '../enumerations.js';
+import { device } from './device.js';
+import { jobPhase } from './device-info.js';
+import { part } from './part.js';
+
+export const queueEntry = elementCodec('QueueEntry', {
+  queueEntryId: required('QueueEntryID', text),
+  status: required('Status', oneOf(queueEntryStatuses)),
+  statusDetails: optional('StatusDetails', text),
+  activation: optional('Activation', oneOf(activations)),
+  jobId: optional('JobID', text),
+  jobPartId: optional('JobPartID', text),
+  deviceId: optional('DeviceID', text),
+  /** 0 to 100, 100 first; 1 where left out. */
+  priority: optional('Priority', percent),
+  submissionTime: optional('SubmissionTime', time),
+  startTime: optional('StartTime', time),
+  endTime: optional('EndTime', time),
+  gangName: optional('GangName', text),
+  parts: children(part),
+  jobPhases: children(jobPhase),
+});
+export type QueueEntry = Of<typeof queueEntry>;
+
+export const queue = elementCodec('Queue', {
+  deviceId: required('DeviceID', text),
+  status: required('Status', oneOf(queueStatuses)),
+  queueSize: optional('QueueSize', integer),
+  maxQueueSize: optional('MaxQueueSize', integer),
+  devices: children(device),
+  entries: children(queueEntry),
+});
+export type Queue = Of<typeof queue>;
+
+const queueEntryDef = elementCodec('QueueEntryDef', { queueEntryId: required('QueueEntryID', text) });
+
+/** Which queue entries are meant; all conditions must hold. */
+export const queueFilter = elementCodec('QueueFilter', {
+  queueEntryDetails: optional('QueueEntryDetails', oneOf(['None', 'Brief', 'JobPhase', 'JDF'])),
+  statusList: optional('StatusList', someOf(queueEntryStatuses)),
+  activation: optional('Activation', oneOf(activations)),
+  jobId: optional('JobID', text),
+  jobPartId: optional('JobPartID', text),
+  minPriority: optional('MinPriority', integer),
+  maxPriority: optional('MaxPriority', integer),
+  olderThan: optional('OlderThan', time),
+  newerThan: optional('NewerThan', time),
+  firstEntry: optional('FirstEntry', text),
+  lastEntry: optional('LastEntry', text),
+  maxEntries: optional('MaxEntries', integer),
+  gangNames: optional('GangNames', tokens),
+  updateGranularity: optional('UpdateGranularity', oneOf(['All', 'ChangesOnly'])),
+  entries: children(queueEntryDef),
+  devices: children(device),
+  parts: children(part),
+});
+export type QueueFilter = Of<typeof queueFilter>;
+
+export { queueEntryDef };

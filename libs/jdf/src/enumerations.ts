@@ -1,0 +1,83 @@
+/** Closed lists of the standard that several views use. Source: the official JDF 1.9 schema (JDFTypes). */
+export const versions = ['1.0', '1.1', '1.2', '1.3', '1.4', '1.5', '1.6', '1.7', '1.8', '1.9'] as const;
+
+export const nodeStatuses = [
+  'Waiting',
+  'TestRunInProgress',
+  'Ready',
+  'FailedTestRun',
+  'Setup',
+  'InProgress',
+  'Cleanup',
+  'Spawned',
+  'Suspended',
+  'Stopped',
+  'Completed',
+  'Aborted',
+  'Part',
+  'Pool',
+] as const;
+export type NodeStatus = (typeof nodeStatuses)[number];
+
+export const phaseStatuses = [
+  'TestRunInProgress',
+  'Setup',
+  'InProgress',
+  'Cleanup',
+  'Spawned',
+  'Suspended',
+  'Stopped',
+] as const;
+export type PhaseStatus = (typeof phaseStatuses)[number];
+
+export const runEndStatuses = ['Aborted', 'Completed', 'FailedTestRun', 'Ready', 'Stopped'] as const;
+
+export const activations = ['Inactive', 'Informative', 'Held', 'Active', 'TestRun', 'TestRunAndGo'] as const;
+export type Activation = (typeof activations)[number];
+
+/** From the least to the most that can be done with the resource. */
+export const resourceStatuses = [
+  'Incomplete',
+  'Rejected',
+  'Unavailable',
+  'InUse',
+  'Draft',
+  'Complete',
+  'Available',
+] as const;
+export type ResourceStatus = (typeof resourceStatuses)[number];
+
+export const resourceClasses = [
+  'Consumable',
+  'Handling',
+  'Implementation',
+  'Intent',
+  'Parameter',
+  'PlaceHolder',
+  'Quantity',
+] as const;
+
+export const usages = ['Input', 'Output'] as const;
+
+export const deviceStatuses = ['Unknown', 'Idle', 'Down', 'Setup', 'Running', 'Cleanup', 'Stopped'] as const;
+export type DeviceStatus = (typeof deviceStatuses)[number];
+
+export const queueStatuses = ['Blocked', 'Closed', 'Full', 'Running', 'Waiting', 'Held'] as const;
+export type QueueStatus = (typeof queueStatuses)[number];
+
+export const queueEntryStatuses = [
+  'Running',
+  'Waiting',
+  'Held',
+  'Removed',
+  'Suspended',
+  'PendingReturn',
+  'Completed',
+  'Aborted',
+] as const;
+export type QueueEntryStatus = (typeof queueEntryStatuses)[number];
+
+export const notificationClasses = ['Event', 'Information', 'Warning', 'Error', 'Fatal'] as const;
+export type NotificationClass = (typeof notificationClasses)[number];
+
+export const partUsages = ['Explicit', 'Implicit', 'Sparse'] as const;

@@ -1,0 +1,6 @@
+import { entryCommand, queueAnswer } from './entry-command.js';
+
+export const holdQueueEntry = {
+  CommandHoldQueueEntry: entryCommand('HoldQueueEntryParams'),
+  ResponseHoldQueueEntry: queueAnswer,
+};

@@ -1,0 +1,10 @@
+import { child } from '../codec/index.js';
+import { queue, queueFilter } from '../elements/queue.js';
+import { content, perhaps } from './content.js';
+import { queueAnswer } from './entry-command.js';
+
+export const queueStatus = {
+  QueryQueueStatus: perhaps(queueFilter, {}),
+  SignalQueueStatus: content({ queue: child(queue), filter: child(queueFilter) }),
+  ResponseQueueStatus: queueAnswer,
+};

@@ -1,0 +1,6 @@
+import { entryCommand, queueAnswer } from './entry-command.js';
+
+export const removeQueueEntry = {
+  CommandRemoveQueueEntry: entryCommand('RemoveQueueEntryParams'),
+  ResponseRemoveQueueEntry: queueAnswer,
+};

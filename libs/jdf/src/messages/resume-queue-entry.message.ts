@@ -1,0 +1,6 @@
+import { entryCommand, queueAnswer } from './entry-command.js';
+
+export const resumeQueueEntry = {
+  CommandResumeQueueEntry: entryCommand('ResumeQueueEntryParams'),
+  ResponseResumeQueueEntry: queueAnswer,
+};

@@ -1,0 +1,18 @@
+import { elementCodec, integer, optional, required, text, tokens } from '../codec/index.js';
+import { nothing, only } from './content.js';
+
+/** Sent by a device to whoever submitted the entry. */
+const params = elementCodec('ReturnQueueEntryParams', {
+  queueEntryId: required('QueueEntryID', text),
+  /** Where the ticket with its audits is. */
+  url: required('URL', text),
+  /** IDs of nodes. */
+  completed: optional('Completed', tokens),
+  aborted: optional('Aborted', tokens),
+  priority: optional('Priority', integer),
+});
+
+export const returnQueueEntry = {
+  CommandReturnQueueEntry: only(params),
+  ResponseReturnQueueEntry: nothing,
+};

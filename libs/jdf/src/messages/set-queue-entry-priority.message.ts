@@ -1,0 +1,15 @@
+import { child, elementCodec, optional, percent, required, text } from '../codec/index.js';
+import { queueFilter } from '../elements/queue.js';
+import { only } from './content.js';
+import { queueAnswer } from './entry-command.js';
+
+const params = elementCodec('QueueEntryPriParams', {
+  priority: required('Priority', percent),
+  queueEntryId: optional('QueueEntryID', text),
+  filter: child(queueFilter),
+});
+
+export const setQueueEntryPriority = {
+  CommandSetQueueEntryPriority: only(params),
+  ResponseSetQueueEntryPriority: queueAnswer,
+};

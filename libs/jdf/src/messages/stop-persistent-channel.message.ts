@@ -1,0 +1,21 @@
+import { children, elementCodec, optional, required, text } from '../codec/index.js';
+import { part } from '../elements/part.js';
+import { nothing, only } from './content.js';
+
+/** Ends all subscriptions that match everything given here. */
+const params = elementCodec('StopPersChParams', {
+  url: required('URL', text),
+  /** ID of the query that subscribed. */
+  channelId: optional('ChannelID', text),
+  messageType: optional('MessageType', text),
+  deviceId: optional('DeviceID', text),
+  jobId: optional('JobID', text),
+  jobPartId: optional('JobPartID', text),
+  queueEntryId: optional('QueueEntryID', text),
+  parts: children(part),
+});
+
+export const stopPersistentChannel = {
+  CommandStopPersistentChannel: only(params),
+  ResponseStopPersistentChannel: nothing,
+};

@@ -1,0 +1,6 @@
+import { entryCommand, queueAnswer } from './entry-command.js';
+
+export const suspendQueueEntry = {
+  CommandSuspendQueueEntry: entryCommand('SuspendQueueEntryParams'),
+  ResponseSuspendQueueEntry: queueAnswer,
+};
