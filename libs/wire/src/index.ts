@@ -4,7 +4,18 @@ export {
   type CheckedAddress,
   makeAddressGuard,
 } from './address-guard/address-guard.js';
+export { locateYaml, readYaml } from './definitions/read-yaml.js';
+export type { HotFolderAnswer, HotFolderFile, HotFolderSettings } from './hot-folder/settings.js';
+export { type HotFolderWatch, watchHotFolder } from './hot-folder/watch-hot-folder.js';
 export { closeConnections } from './http/agents.js';
 export type { ExchangeLimits } from './http/exchange.js';
 export { type Fetched, fetchGuarded } from './http/fetch-guarded.js';
 export { type PostOptions, type PostOutcome, postXml } from './http/post-xml.js';
+export { type MediaType, readMediaType } from './packages/media-type.js';
+export { type Package, type PackageLimits, type PackagePart, packageLimits } from './packages/package.js';
+export { kindOfPart, mediaTypeByName, type PartKind } from './packages/part-kind.js';
+export { readMultipart } from './packages/read-multipart.js';
+export { packageKind, readBounded, readPackage } from './packages/read-package.js';
+export { readZip } from './packages/read-zip.js';
+export { resolveCid, resolveRelative } from './packages/resolve-cid.js';
+export { type MultipartToSend, type WrittenPackage, writeMultipart } from './packages/write-multipart.js';
