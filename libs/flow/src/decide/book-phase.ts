@@ -20,6 +20,8 @@ export interface PhaseReport {
   /** Counts since the job began, of a device that does not count by phase. */
   readonly totalGood?: number | null;
   readonly totalWaste?: number | null;
+  /** QueueEntryID in the device's own queue, where it says so. */
+  readonly deviceEntryId?: string | null;
   readonly source: Source;
 }
 
@@ -41,7 +43,7 @@ export function bookPhase(draft: FileDraft, report: PhaseReport): void {
     insertPhase(draft, report, report.status, isFinal(nodeStatus, step.status) ? step.end : null);
   }
   recount(draft, report.stepId);
-  followLatest(draft, report.stepId);
+  followLatest(draft, report.stepId, report.deviceEntryId ?? null);
 }
 
 function ownPhases(draft: FileDraft, report: PhaseReport): readonly Phase[] {
@@ -129,7 +131,7 @@ function recount(draft: FileDraft, stepId: string): void {
 }
 
 /** The step has the status of its latest phase, its start is that of the first. */
-function followLatest(draft: FileDraft, stepId: string): void {
+function followLatest(draft: FileDraft, stepId: string, deviceEntryId: string | null): void {
   const step = draft.step(stepId);
   if (isFinal(nodeStatus, step.status)) return;
   const phases = draft.phases.filter((phase) => phase.stepId === stepId);
@@ -143,6 +145,7 @@ function followLatest(draft: FileDraft, stepId: string): void {
     draft.setEntry(entry.id, {
       status: running,
       delivery: 'delivered',
+      deviceEntryId: entry.deviceEntryId ?? deviceEntryId,
       start: entry.start ?? start,
       wanted: entry.wanted === 'Aborted' ? 'Aborted' : null,
     });

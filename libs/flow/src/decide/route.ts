@@ -35,6 +35,7 @@ function queueStep(draft: FileDraft, step: Step): void {
     attempt: 1,
     notBefore: null,
     lastError: null,
+    returned: false,
     wanted: null,
     priority: draft.ticket.priority,
     submitted: draft.now,

@@ -131,6 +131,8 @@ export interface QueueEntry {
   readonly notBefore: Instant | null;
   /** Why the last try failed, for people. */
   readonly lastError: string | null;
+  /** The device has given the ticket back. */
+  readonly returned: boolean;
   /** A status the device has still to be told of. */
   readonly wanted: 'Held' | 'Waiting' | 'Aborted' | null;
   readonly priority: number;

@@ -1,0 +1,126 @@
+import { type Order, type Plan, planJob } from '#libs/craft';
+import { checkTicket, kindOf, parseXml, readProduct, type XmlDocument } from '#libs/jdf';
+import { done, error, hasErrors, type Problem, type Refused, type Result, refuse } from '#libs/kernel';
+import { orderFromProduct, readOrder } from '../definitions/index.js';
+import type { DocumentKind } from '../state/ticket.js';
+import type { EnginePorts } from './ports.js';
+
+/** What was found in a document: everything an acceptance needs, or why there is none. */
+export interface Reading {
+  readonly kind: DocumentKind;
+  /** As far as the document could be read: a rejected one is listed under its name too. */
+  readonly jobId: string;
+  readonly name: string;
+  readonly order: Order | null;
+  readonly plan: Plan | null;
+  readonly problems: readonly Problem[];
+}
+
+const nothingRead = (kind: DocumentKind, problems: readonly Problem[], jobId = '', name = ''): Reading => ({
+  kind,
+  jobId,
+  name,
+  order: null,
+  plan: null,
+  problems,
+});
+
+/** Reads, checks and plans one ticket document. Pure computation; bounded by the reader's limits. */
+export function readDocument(bytes: Uint8Array, plant: EnginePorts['plant']): Reading {
+  const first = firstMark(bytes);
+  if (first === '{' || first === '[') return readJsonOrder(bytes, plant);
+  const parsed = parseXml(bytes);
+  if (!parsed.ok) return nothingRead('unknown', parsed.problems);
+  const kind = kindOf(parsed.value);
+  if (!kind.ok) return nothingRead('unknown', kind.problems, ...namesOf(parsed.value));
+  if (kind.value === 'jdf') return readJdf(parsed.value, plant);
+  const names = namesOf(parsed.value);
+  if (kind.value === 'xjdf') {
+    return nothingRead(
+      'xjdf',
+      [
+        error('PLAN_NOT_YET', 'XJDF tickets are not taken in yet.', {
+          path: '/XJDF',
+          hint: 'Send the job as JDF or as a JSON order.',
+        }),
+      ],
+      ...names,
+    );
+  }
+  return nothingRead(
+    'unknown',
+    [error('KIND_UNKNOWN', 'This is a message, not a ticket.', { hint: 'Post messages to /jmf.' })],
+    ...names,
+  );
+}
+
+/** The first character that is neither blank nor a byte order mark. */
+function firstMark(bytes: Uint8Array): string {
+  for (const byte of bytes.subarray(0, 1024)) {
+    if (byte > 0x20 && byte < 0x80) return String.fromCharCode(byte);
+  }
+  return '';
+}
+
+function namesOf(document: XmlDocument): [jobId: string, name: string] {
+  const of = (name: string): string => document.root.attributes.find((a) => a.name === name)?.value ?? '';
+  return [of('JobID'), of('DescriptiveName')];
+}
+
+function readJsonOrder(bytes: Uint8Array, plant: EnginePorts['plant']): Reading {
+  const json = parseJson(bytes);
+  if (!json.ok) return nothingRead('order', json.problems);
+  const text = (key: string): string => {
+    const value = (json.value as Record<string, unknown> | null)?.[key];
+    return typeof value === 'string' ? value : '';
+  };
+  const order = readOrder(json.value, plant);
+  if (!order.ok) return nothingRead('order', order.problems, text('jobId'), text('name'));
+  return planned('order', order.value, order.problems, plant);
+}
+
+function parseJson(bytes: Uint8Array): Result<unknown> {
+  let text: string;
+  try {
+    text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    return refuse(error('NOT_TEXT', 'The order is not UTF-8 text.'));
+  }
+  try {
+    return done(JSON.parse(text));
+  } catch (cause) {
+    return refuse(jsonProblem(text, String(cause instanceof Error ? cause.message : cause)));
+  }
+}
+
+function jsonProblem(text: string, message: string): Problem {
+  const at = /position (\d+)/.exec(message);
+  const line = at === null ? null : text.slice(0, Number(at[1])).split('\n').length;
+  return error('JSON_NOT_WELL_FORMED', `The JSON can't be read: ${message}`, { line, path: '' });
+}
+
+function readJdf(document: XmlDocument, plant: EnginePorts['plant']): Reading {
+  const [jobId, name] = namesOf(document);
+  const found = checkTicket(document);
+  if (hasErrors(found)) return nothingRead('jdf', found, jobId, name);
+  const product = readProduct(document);
+  if (!product.ok) return nothingRead('jdf', [...found, ...product.problems], jobId, name);
+  const order = orderFromProduct(product.value, plant);
+  const problems = [...found, ...product.problems, ...order.problems];
+  if (!order.ok) return nothingRead('jdf', problems, jobId, name);
+  return planned('jdf', order.value, problems, plant);
+}
+
+function planned(
+  kind: DocumentKind,
+  order: Order,
+  problems: readonly Problem[],
+  plant: EnginePorts['plant'],
+): Reading {
+  const plan = planJob(order, plant);
+  const { jobId, name } = order;
+  if (!plan.ok)
+    return { ...nothingRead(kind, [...problems, ...(plan as Refused).problems], jobId, name), order };
+  const all = [...problems, ...plan.problems];
+  return { kind, jobId, name, order, plan: plan.value, problems: all };
+}

@@ -1,0 +1,78 @@
+import type { Body, Jmf, Kind, MessageOf } from '#libs/jdf';
+import type { Code, Problem, Result } from '#libs/kernel';
+import type { EnginePorts } from '../engine/ports.js';
+import type { Incoming } from '../engine/take-in.js';
+
+/** The document that a message points to, however it came. */
+export type Fetched = Pick<Incoming, 'bytes' | 'sha256' | 'mediaType' | 'name' | 'ticket' | 'problems'>;
+
+/** What a handler is given beside its message. */
+export interface Reception {
+  readonly ports: EnginePorts;
+  readonly envelope: Omit<Jmf, 'messages'>;
+  /** The DeviceID that the caller's token speaks for; null when the caller may speak for any. */
+  readonly tokenDevice: string | null;
+  /** Reads what a URL names: a part of the same package, or an address that the guard lets pass. */
+  readonly fetch: (url: string) => Promise<Result<Fetched>>;
+}
+
+/** How a message is answered. The answer's body is that of `Response` + the message's type. */
+export type Answer =
+  | { readonly ok: true; readonly body?: unknown; readonly text?: string }
+  | { readonly ok: false; readonly code: Code; readonly text: string; readonly body?: unknown };
+
+export type Handler<K extends Kind = Kind> = (message: MessageOf<K>, reception: Reception) => Promise<Answer>;
+
+/** A handler with the kind it serves, so that a registry line says which message it is for. */
+export interface Registered {
+  readonly kind: Kind;
+  readonly handle: Handler;
+}
+
+export function on<K extends Kind>(kind: K, handle: Handler<K>): Registered {
+  return { kind, handle: handle as unknown as Handler };
+}
+
+/** The answer to a message of this type; the compiler checks the body against the standard's response. */
+export function answer<K extends Extract<Kind, `Response${string}`>>(_kind: K, body: Body<K>): Answer {
+  return { ok: true, body };
+}
+
+export const ok: Answer = { ok: true };
+
+export function no(code: Code, text: string): Answer {
+  return { ok: false, code, text };
+}
+
+export function noBecause(problems: readonly Problem[]): Answer {
+  const first = problems.find((problem) => problem.severity === 'error') ?? problems[0]!;
+  return no(
+    first.code,
+    problems
+      .filter((p) => p.severity === 'error')
+      .map(inWords)
+      .join(' '),
+  );
+}
+
+function inWords(problem: Problem): string {
+  const where = [problem.line === null ? '' : `line ${problem.line}`, problem.path ?? '']
+    .filter((part) => part !== '')
+    .join(', ');
+  return where === '' ? problem.message : `${problem.message} (${where})`;
+}
+
+/** Who speaks: the device that the message names, else the sender. A token of one device can't speak for another. */
+export function speaker(
+  reception: Reception,
+  deviceId: string | undefined,
+): Result<string> | { ok: false; answer: Answer } {
+  const name = deviceId ?? reception.envelope.senderId;
+  if (reception.tokenDevice !== null && reception.tokenDevice !== name) {
+    return {
+      ok: false,
+      answer: no('FORBIDDEN', `This token speaks for ${reception.tokenDevice}, not for ${name}.`),
+    };
+  }
+  return { ok: true, value: name, problems: [] };
+}

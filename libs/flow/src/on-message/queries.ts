@@ -1,0 +1,63 @@
+import type { Body } from '#libs/jdf';
+import type { Device } from '../state/device.js';
+import { answer, no, on } from './handler.js';
+import { readQueue } from './own-queue.js';
+
+type WireDevice = Body<'ResponseStatus'>['devices'][number];
+
+function wireDevice(device: Device): WireDevice {
+  return {
+    deviceId: device.id,
+    deviceStatus: device.status,
+    ...(device.statusDetails === null ? {} : { statusDetails: device.statusDetails }),
+    ...(device.speed === null ? {} : { speedPerHour: device.speed }),
+    jobPhases: [],
+    modules: [],
+    employees: [],
+    device: { deviceId: device.id, friendlyName: device.name, modules: [] },
+  };
+}
+
+export const queryQueueStatus = on('QueryQueueStatus', async (message, reception) => {
+  const queue = await readQueue(reception, message.body);
+  if (queue === null)
+    return no('DEVICE_UNKNOWN', `No device ${reception.envelope.deviceId} is registered here.`);
+  return answer('ResponseQueueStatus', { queue });
+});
+
+export const queryKnownDevices = on('QueryKnownDevices', async (message, { ports }) => {
+  const wanted = (message.body.devices ?? []).flatMap((device) =>
+    device.deviceId === undefined ? [] : [device.deviceId],
+  );
+  const devices = (await ports.store.devices()).filter(
+    (device) => wanted.length === 0 || wanted.includes(device.id),
+  );
+  return answer('ResponseKnownDevices', { devices: devices.map(wireDevice) });
+});
+
+export const queryStatus = on('QueryStatus', async (_message, reception) => {
+  const { ports, envelope } = reception;
+  const all = await ports.store.devices();
+  if (envelope.deviceId === undefined || envelope.deviceId === ports.deviceId) {
+    return answer('ResponseStatus', {
+      devices: all.map(wireDevice),
+      queue: (await readQueue(reception)) ?? undefined,
+    });
+  }
+  const device = all.find((row) => row.id === envelope.deviceId);
+  if (device === undefined) return no('DEVICE_UNKNOWN', `No device ${envelope.deviceId} is registered here.`);
+  return answer('ResponseStatus', { devices: [wireDevice(device)], queue: undefined });
+});
+
+export const querySubmissionMethods = on('QuerySubmissionMethods', () =>
+  Promise.resolve(
+    answer('ResponseSubmissionMethods', {
+      methods: {
+        urlSchemes: ['http', 'https', 'file', 'cid'],
+        packaging: ['MIME'],
+        httpGet: true,
+        mime: true,
+      },
+    }),
+  ),
+);
