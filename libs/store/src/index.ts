@@ -1,0 +1,1 @@
+export { type OpenStore, openStore, type StoreOptions } from './open-store.js';
