@@ -1,13 +1,18 @@
 import type { ElementCodec, Field } from '../codec/index.js';
-import { childElements, element } from '../xml/index.js';
+import { childElements, element, textOf, type XmlElement } from '../xml/index.js';
 
 /** Which part of a partitioned resource is meant: partition keys with their values. */
 export type PartKeys = Readonly<Record<string, string>>;
 
+export function keysOf(el: XmlElement): PartKeys {
+  return Object.fromEntries(
+    el.attributes.filter(({ uri }) => uri === '').map(({ local, value }) => [local, value]),
+  );
+}
+
 export const part: ElementCodec<PartKeys> = {
   name: 'Part',
-  read: (el) =>
-    Object.fromEntries(el.attributes.filter((a) => a.uri === '').map(({ local, value }) => [local, value])),
+  read: keysOf,
   write: (keys) => element('Part', keys),
 };
 
@@ -15,15 +20,8 @@ export const part: ElementCodec<PartKeys> = {
 export const comment: Field<string, false> = {
   required: false,
   read(el) {
-    const texts = childElements(el, 'Comment').map(commentText);
+    const texts = childElements(el, 'Comment').map((found) => textOf(found).trim());
     return texts.length === 0 ? undefined : texts.join('\n');
   },
   write: (words) => ({ children: [element('Comment', {}, [{ kind: 'text', value: words }])] }),
 };
-
-function commentText(el: ReturnType<typeof element>): string {
-  return el.children
-    .map((node) => (node.kind === 'text' || node.kind === 'cdata' ? node.value : ''))
-    .join('')
-    .trim();
-}

@@ -2,7 +2,7 @@ import type { Instant, Problem } from '#libs/kernel';
 import type { Notification } from '../elements/notification.js';
 import type { Subscription } from '../elements/subscription.js';
 import type { XmlElement } from '../xml/index.js';
-import type { Body, Kind } from './standard-messages.js';
+import type { MessageBody, MessageKind } from './standard-messages.js';
 
 export const families = ['Query', 'Command', 'Signal', 'Response', 'Acknowledge', 'Registration'] as const;
 export type Family = (typeof families)[number];
@@ -40,8 +40,8 @@ interface Found {
 }
 
 /** A message that could be read; its `kind` tells the type of its `body`. An Acknowledge has the kind of a Response. */
-export type MessageOf<K extends Kind> = {
-  [P in K]: MessageHead & Found & { readonly kind: P; readonly body: Body<P> };
+export type MessageOf<K extends MessageKind> = {
+  [P in K]: MessageHead & Found & { readonly kind: P; readonly body: MessageBody<P> };
 }[K];
 
 /** A message of a type that is not known, or with a fault in it: `problems` says which. */
@@ -50,11 +50,11 @@ export interface UnreadMessage extends MessageHead, Found {
   readonly body: null;
 }
 
-export type Message = MessageOf<Kind> | UnreadMessage;
+export type Message = MessageOf<MessageKind> | UnreadMessage;
 
 /** A message to be written. */
-export type NewMessage<K extends Kind = Kind> = {
-  [P in K]: MessageHead & { readonly kind: P; readonly body: Body<P> };
+export type NewMessage<K extends MessageKind = MessageKind> = {
+  [P in K]: MessageHead & { readonly kind: P; readonly body: MessageBody<P> };
 }[K];
 
 /** A message to be written whose type is not one of ours: the answer to a message nobody knows. */

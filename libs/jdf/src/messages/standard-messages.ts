@@ -36,8 +36,8 @@ export const standardMessages = {
   ...suspendQueueEntry,
 };
 
-export type Kind = keyof typeof standardMessages;
-export type Body<K extends Kind> = BodyOf<(typeof standardMessages)[K]>;
+export type MessageKind = keyof typeof standardMessages;
+export type MessageBody<K extends MessageKind> = BodyOf<(typeof standardMessages)[K]>;
 
 /** Contents by kind: the standard's, and any that an outside package adds. */
 export type MessageContents = Readonly<

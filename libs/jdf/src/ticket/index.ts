@@ -1,0 +1,26 @@
+export { type Audit, type AuditKind, type AuditLink, appendAudits, readAudits } from './audits.js';
+export { checkTicket } from './check-ticket.js';
+export { processColours } from './inks.js';
+export { type DocumentKind, kindOf } from './kind.js';
+export { isVisible, linksOf, type ResourceLink, subElements, targetOf } from './links.js';
+export {
+  activationOf,
+  inheritedAttribute,
+  isNode,
+  lineageOf,
+  nodeAround,
+  nodesOf,
+  processesOf,
+} from './node.js';
+export {
+  effectivePart,
+  type Partition,
+  partitionKeysOf,
+  partitionLeaves,
+  partsOf,
+  selectPart,
+} from './partition.js';
+export { partitionKeys } from './partition-keys.js';
+export { type LinkedResource, type ProcessNode, readProcessNode } from './process-node.js';
+export { type ProductIntent, readProduct, type Size } from './product.js';
+export { type Placed, readSpan } from './span.js';

@@ -1,0 +1,44 @@
+import type { Findings, ValueType } from '../codec/index.js';
+import { firstChild, type XmlDocument, type XmlElement } from '../xml/index.js';
+import { linksOf } from './links.js';
+import { effectivePart, type Partition, selectPart } from './partition.js';
+import { type Placed, placed, readSpan } from './span.js';
+
+/** An intent of a product node: what it says for the part that the link names, or for the whole. */
+export interface Intent {
+  readonly resource: XmlElement;
+  readonly selected: Partition;
+  readonly view: XmlElement;
+}
+
+/** The intents of one name that a product node has as input. A link to a part that is not there is a finding. */
+export function intentsOf(doc: XmlDocument, node: XmlElement, name: string, findings: Findings): Intent[] {
+  return linksOf(doc, node).flatMap((link) => {
+    if (link.name !== name || link.usage !== 'Input') return [];
+    const selected = selectPart(link.resource, link.parts[0] ?? {});
+    if (selected === undefined) {
+      findings.error(
+        'JDF_PARTITION',
+        link.link,
+        `${name} has no such part.`,
+        'Correct the Part of the link.',
+      );
+      return [];
+    }
+    return [{ resource: link.resource, selected, view: effectivePart(selected) }];
+  });
+}
+
+/** The value of a span of an intent, with its place. */
+export function spanOf<T>(
+  doc: XmlDocument,
+  intent: Intent | undefined,
+  name: string,
+  type: ValueType<T>,
+  findings: Findings,
+  words = 1,
+): Placed<T> | undefined {
+  const span = intent && firstChild(intent.view, name);
+  const value = span && readSpan(span, type, findings, words);
+  return value === undefined ? undefined : placed(doc, span!, value);
+}

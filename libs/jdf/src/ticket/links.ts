@@ -1,0 +1,79 @@
+import { keysOf, type PartKeys } from '../elements/part.js';
+import {
+  attributeOf,
+  childElements,
+  findById,
+  firstChild,
+  parentOf,
+  type XmlDocument,
+  type XmlElement,
+} from '../xml/index.js';
+import { lineageOf, nodeAround } from './node.js';
+
+/** A resource link of a node with the resource that it leads to. */
+export interface ResourceLink {
+  readonly link: XmlElement;
+  /** Name of the resource: that of the link without "Link". */
+  readonly name: string;
+  readonly usage: string;
+  readonly processUsage: string | undefined;
+  readonly resource: XmlElement;
+  /** The parts that the link selects; empty for the whole. */
+  readonly parts: readonly PartKeys[];
+}
+
+/** The links of a node whose resources are there, in document order. */
+export function linksOf(doc: XmlDocument, node: XmlElement): ResourceLink[] {
+  const pool = firstChild(node, 'ResourceLinkPool');
+  return (pool === undefined ? [] : childElements(pool)).flatMap((link) => {
+    const resource = targetOf(doc, link);
+    if (resource === undefined || !link.local.endsWith('Link')) return [];
+    return [
+      {
+        link,
+        name: link.local.slice(0, -'Link'.length),
+        usage: attributeOf(link, 'Usage') ?? '',
+        processUsage: attributeOf(link, 'ProcessUsage'),
+        resource,
+        parts: partsNamed(link),
+      },
+    ];
+  });
+}
+
+/** The Part elements of a link or reference. */
+export function partsNamed(el: XmlElement): PartKeys[] {
+  return childElements(el, 'Part').map(keysOf);
+}
+
+/** The element whose ID the rRef of a link or reference names. */
+export function targetOf(doc: XmlDocument, el: XmlElement): XmlElement | undefined {
+  const id = attributeOf(el, 'rRef');
+  return id === undefined ? undefined : findById(doc, id);
+}
+
+/** Whether a node may use a resource: it must lie in the pool of the node itself or of a node around it. */
+export function isVisible(doc: XmlDocument, node: XmlElement, resource: XmlElement): boolean {
+  const owner = nodeAround(doc, resource);
+  return owner !== undefined && lineageOf(doc, node).includes(owner);
+}
+
+/** The root of the resource that an element is or lies in: a child of a ResourcePool. */
+export function resourceAround(doc: XmlDocument, el: XmlElement): XmlElement | undefined {
+  let at: XmlElement | undefined = el;
+  while (at !== undefined) {
+    const parent: XmlElement | undefined = parentOf(doc, at);
+    if (parent?.local === 'ResourcePool') return at;
+    at = parent;
+  }
+  return undefined;
+}
+
+/** Sub-elements of a resource, whether written inline or as references to resources of their own. */
+export function subElements(doc: XmlDocument, el: XmlElement, name: string): XmlElement[] {
+  return childElements(el).flatMap((found) => {
+    if (found.local === name) return [found];
+    const target = found.local === `${name}Ref` ? targetOf(doc, found) : undefined;
+    return target === undefined ? [] : [target];
+  });
+}
