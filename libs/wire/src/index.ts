@@ -5,6 +5,15 @@ export {
   makeAddressGuard,
 } from './address-guard/address-guard.js';
 export { locateYaml, readYaml } from './definitions/read-yaml.js';
+export type {
+  DeviceDriver,
+  DriverAbilities,
+  DriverKind,
+  DriverPorts,
+  QueueAnswer,
+} from './drivers/device-driver.js';
+export { type DriverLink, makeDeviceLink } from './drivers/device-link.js';
+export { driverKinds } from './drivers/index.js';
 export type { HotFolderAnswer, HotFolderFile, HotFolderSettings } from './hot-folder/settings.js';
 export { type HotFolderWatch, watchHotFolder } from './hot-folder/watch-hot-folder.js';
 export { closeConnections } from './http/agents.js';

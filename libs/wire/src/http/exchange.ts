@@ -65,15 +65,15 @@ function once(to: WebAddress, request: Request, limits: ExchangeLimits): Promise
       },
       lookup: lookupOf(to.addresses),
     });
-    const timer = setTimeout(
-      () => finish({ kind: 'silent', reason: `no answer within ${limits.timeoutMs} ms` }),
-      limits.timeoutMs,
-    );
+    // A deadline for the whole exchange; Node's own socket timeout starts again with every byte that trickles in.
+    const deadline = AbortSignal.timeout(limits.timeoutMs);
+    const late = (): void => finish({ kind: 'silent', reason: `no answer within ${limits.timeoutMs} ms` });
+    deadline.addEventListener('abort', late, { once: true });
     let over = false;
     const finish = (attempt: Attempt): void => {
       if (over) return;
       over = true;
-      clearTimeout(timer);
+      deadline.removeEventListener('abort', late);
       if (attempt.kind !== 'answered') sent.destroy();
       resolve(attempt);
     };
