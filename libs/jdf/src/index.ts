@@ -1,6 +1,6 @@
 export { formatDuration, parseDateTime, parseDuration } from './codec/index.js';
 export type * from './elements/index.js';
 export * from './enumerations.js';
-export * from './messages/index.js';
+export * from './jmf/index.js';
 export * from './ticket/index.js';
 export * from './xml/index.js';

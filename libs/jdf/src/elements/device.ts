@@ -9,7 +9,7 @@ export const employee = elementCodec('Employee', {
 export type Employee = Of<typeof employee>;
 
 /** A module of a device, such as one printing unit. */
-export const module = elementCodec('Module', {
+export const deviceModule = elementCodec('Module', {
   moduleId: optional('ModuleID', text),
   moduleType: optional('ModuleType', text),
   descriptiveName: optional('DescriptiveName', text),
@@ -28,7 +28,7 @@ export const device = elementCodec('Device', {
   modelName: optional('ModelName', text),
   /** Pieces an hour. */
   maxRunSpeedPerHour: optional('MaxRunSpeed', number),
-  modules: children(module),
+  modules: children(deviceModule),
 });
 export type Device = Of<typeof device>;
 

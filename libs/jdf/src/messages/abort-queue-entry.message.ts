@@ -1,7 +1,7 @@
 import { queueFilter } from '../elements/queue.js';
+import type { Content } from '../jmf/content.js';
+import { type EntrySelection, queueAnswer, readSelection } from '../jmf/entry-command.js';
 import { attributeOf, element, firstChild } from '../xml/index.js';
-import type { Content } from './content.js';
-import { type EntrySelection, queueAnswer, readSelection } from './entry-command.js';
 
 const PARAMS = 'AbortQueueEntryParams';
 

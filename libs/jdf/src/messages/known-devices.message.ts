@@ -1,7 +1,7 @@
 import { children, elementCodec, inside, oneOf, optional } from '../codec/index.js';
 import { device } from '../elements/device.js';
 import { deviceInfo } from '../elements/device-info.js';
-import { content, perhaps } from './content.js';
+import { content, perhaps } from '../jmf/content.js';
 
 const filter = elementCodec('DeviceFilter', {
   deviceDetails: optional(

@@ -11,7 +11,7 @@ import {
   tokens,
 } from '../codec/index.js';
 import { channelModes } from '../elements/subscription.js';
-import { content, perhaps } from './content.js';
+import { content, perhaps } from '../jmf/content.js';
 
 const params = elementCodec('KnownMsgQuParams', {
   listCommands: optional('ListCommands', boolean),

@@ -11,7 +11,7 @@ import {
 import { notification as notificationElement } from '../elements/notification.js';
 import { part } from '../elements/part.js';
 import { notificationClasses } from '../enumerations.js';
-import { content, perhaps } from './content.js';
+import { content, perhaps } from '../jmf/content.js';
 
 const filter = elementCodec('NotificationFilter', {
   types: optional('Types', tokens),

@@ -1,7 +1,7 @@
 import { child } from '../codec/index.js';
 import { queue, queueFilter } from '../elements/queue.js';
-import { content, perhaps } from './content.js';
-import { queueAnswer } from './entry-command.js';
+import { content, perhaps } from '../jmf/content.js';
+import { queueAnswer } from '../jmf/entry-command.js';
 
 export const queueStatus = {
   QueryQueueStatus: perhaps(queueFilter, {}),

@@ -1,4 +1,4 @@
-import { entryCommand, queueAnswer } from './entry-command.js';
+import { entryCommand, queueAnswer } from '../jmf/entry-command.js';
 
 export const removeQueueEntry = {
   CommandRemoveQueueEntry: entryCommand('RemoveQueueEntryParams'),

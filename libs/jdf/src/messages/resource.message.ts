@@ -14,8 +14,8 @@ import {
 import { part } from '../elements/part.js';
 import { resourceInfo } from '../elements/resource-info.js';
 import { resourceClasses, resourceStatuses, usages } from '../enumerations.js';
+import { content, only, perhaps } from '../jmf/content.js';
 import { childElements, type XmlElement } from '../xml/index.js';
-import { content, only, perhaps } from './content.js';
 
 const query = elementCodec('ResourceQuParams', {
   classes: optional('Classes', someOf(resourceClasses)),

@@ -1,5 +1,5 @@
 import { elementCodec, integer, optional, required, text, tokens } from '../codec/index.js';
-import { nothing, only } from './content.js';
+import { nothing, only } from '../jmf/content.js';
 
 /** Sent by a device to whoever submitted the entry. */
 const params = elementCodec('ReturnQueueEntryParams', {

@@ -1,7 +1,7 @@
 import { child, elementCodec, optional, percent, required, text } from '../codec/index.js';
 import { queueFilter } from '../elements/queue.js';
-import { only } from './content.js';
-import { queueAnswer } from './entry-command.js';
+import { only } from '../jmf/content.js';
+import { queueAnswer } from '../jmf/entry-command.js';
 
 const params = elementCodec('QueueEntryPriParams', {
   priority: required('Priority', percent),

@@ -3,7 +3,7 @@ import { deviceInfo } from '../elements/device-info.js';
 import { notification } from '../elements/notification.js';
 import { part } from '../elements/part.js';
 import { queue } from '../elements/queue.js';
-import { content, perhaps } from './content.js';
+import { content, perhaps } from '../jmf/content.js';
 
 const params = elementCodec('StatusQuParams', {
   deviceDetails: optional(

@@ -1,6 +1,6 @@
 import { children, elementCodec, optional, required, text } from '../codec/index.js';
 import { part } from '../elements/part.js';
-import { nothing, only } from './content.js';
+import { nothing, only } from '../jmf/content.js';
 
 /** Ends all subscriptions that match everything given here. */
 const params = elementCodec('StopPersChParams', {

@@ -1,5 +1,5 @@
 import { boolean, child, elementCodec, optional, someOf, text, tokens } from '../codec/index.js';
-import { content, nothing } from './content.js';
+import { content, nothing } from '../jmf/content.js';
 
 const methods = elementCodec('SubmissionMethods', {
   urlSchemes: optional('URLSchemes', tokens),

@@ -1,6 +1,6 @@
 import { boolean, child, elementCodec, type Of, optional, percent, required, text } from '../codec/index.js';
 import { queue, queueEntry } from '../elements/queue.js';
-import { content, only } from './content.js';
+import { content, only } from '../jmf/content.js';
 
 const params = elementCodec('QueueSubmissionParams', {
   /** Where the ticket is: an address, or cid: for a part of the same package. */

@@ -1,8 +1,8 @@
 import type { Instant, Problem } from '#libs/kernel';
 import type { Notification } from '../elements/notification.js';
 import type { Subscription } from '../elements/subscription.js';
+import type { MessageBody, MessageKind } from '../messages/index.js';
 import type { XmlElement } from '../xml/index.js';
-import type { MessageBody, MessageKind } from './standard-messages.js';
 
 export const families = ['Query', 'Command', 'Signal', 'Response', 'Acknowledge', 'Registration'] as const;
 export type Family = (typeof families)[number];

@@ -1,3 +1,4 @@
+import { everyMessage } from '../../../../test/standards/every-message.js';
 import { parseXml } from '../xml/index.js';
 import {
   entryFilter,
@@ -26,160 +27,15 @@ ${messages}
 
 const at = Date.UTC(2024, 6, 25, 10, 0, 0);
 
-const one: readonly NewMessage[] = [
-  {
-    kind: 'CommandSubmitQueueEntry',
-    id: 'm1',
-    body: { url: 'cid:ticket@example.org', hold: true, priority: 70, returnJmf: 'http://127.0.0.1:7420/jmf' },
-  },
-  {
-    kind: 'ResponseSubmitQueueEntry',
-    id: 'm2',
-    refId: 'm1',
-    returnCode: 112,
-    notification: { class: 'Error', timeStamp: at, comment: 'The queue is closed.' },
-    body: {
-      entry: { queueEntryId: 'q1', status: 'Waiting', submissionTime: at, priority: 50 },
-      queue: {
-        deviceId: 'press',
-        status: 'Closed',
-        queueSize: 3,
-        entries: [{ queueEntryId: 'q0', status: 'Running' }],
-      },
-    },
-  },
-  {
-    kind: 'CommandReturnQueueEntry',
-    id: 'm3',
-    body: { queueEntryId: 'q1', url: 'cid:t', completed: ['n1', 'n2'] },
-  },
-  { kind: 'ResponseReturnQueueEntry', id: 'm4', refId: 'm3', body: {} },
-  {
-    kind: 'QueryStatus',
-    id: 'm5',
-    subscription: { url: 'http://127.0.0.1:7420/jmf', repeatTimeS: 30, channelMode: 'Reliable' },
-    body: { deviceDetails: 'Brief', jobDetails: 'Full', queueInfo: true },
-  },
-  {
-    kind: 'SignalStatus',
-    id: 'm6',
-    refId: 'm5',
-    channelMode: 'Reliable',
-    body: {
-      devices: [
-        {
-          deviceStatus: 'Running',
-          deviceId: 'press',
-          counterUnit: 'sheets',
-          productionCounter: 1234,
-          speedPerHour: 9000,
-          jobPhases: [
-            {
-              status: 'InProgress',
-              statusDetails: 'Good',
-              jobId: 'J1',
-              jobPartId: 'P2',
-              queueEntryId: 'q1',
-              startTime: at - 60_000,
-              phaseStartTime: at,
-              amount: 120,
-              waste: 30,
-              phaseAmount: 120,
-              phaseWaste: 0,
-              totalAmount: 2500,
-              percentCompleted: 4.8,
-              restTimeS: 950,
-              speedPerHour: 9000,
-              parts: [{ SheetName: 'S1', Side: 'Front' }],
-            },
-          ],
-          modules: [{ deviceStatus: 'Running', moduleIndex: '0 ~ 3', moduleType: 'PrintModule' }],
-        },
-      ],
-    },
-  },
-  {
-    kind: 'SignalResource',
-    id: 'm7',
-    body: {
-      query: { jobId: 'J1', jobPartId: 'P2' },
-      resources: [
-        {
-          resourceName: 'Media',
-          actualAmount: 280,
-          unit: 'sheets',
-          partAmounts: [
-            { actualAmount: 250, parts: [{ SheetName: 'S1', Condition: 'Good' }] },
-            { actualAmount: 30, parts: [{ SheetName: 'S1', Condition: 'Waste' }] },
-          ],
-        },
-      ],
-    },
-  },
-  {
-    kind: 'QueryResource',
-    id: 'm8',
-    body: { classes: ['Consumable'], exact: true, resourceNames: ['Media', 'Ink'] },
-  },
-  {
-    kind: 'SignalNotification',
-    id: 'm9',
-    body: {
-      notification: {
-        class: 'Warning',
-        timeStamp: at,
-        jobId: 'J1',
-        comment: 'Feeder stopped: double sheet.',
-      },
-    },
-  },
-  { kind: 'QueryQueueStatus', id: 'm10', body: { statusList: ['Waiting', 'Running'], maxEntries: 5 } },
-  { kind: 'QueryKnownDevices', id: 'm11', body: { deviceDetails: 'Brief' } },
-  {
-    kind: 'ResponseKnownDevices',
-    id: 'm12',
-    refId: 'm11',
-    body: { devices: [{ deviceStatus: 'Idle', device: { deviceId: 'press', descriptiveName: 'Press' } }] },
-  },
-  { kind: 'QueryKnownMessages', id: 'm13', body: { persistent: true } },
-  {
-    kind: 'ResponseKnownMessages',
-    id: 'm14',
-    refId: 'm13',
-    body: {
-      services: [{ type: 'Status', query: true, signal: true, persistent: true, urlSchemes: ['http'] }],
-    },
-  },
-  { kind: 'QuerySubmissionMethods', id: 'm15', body: {} },
-  {
-    kind: 'ResponseSubmissionMethods',
-    id: 'm16',
-    refId: 'm15',
-    body: { methods: { urlSchemes: ['http', 'cid'], packaging: ['MIME', 'None'] } },
-  },
-  { kind: 'CommandAbortQueueEntry', id: 'm17', body: { filter: entryFilter('q1'), endStatus: 'Aborted' } },
-  { kind: 'CommandHoldQueueEntry', id: 'm18', body: { filter: entryFilter('q1') } },
-  { kind: 'CommandResumeQueueEntry', id: 'm19', body: { filter: entryFilter('q1') } },
-  { kind: 'CommandSuspendQueueEntry', id: 'm20', body: { filter: entryFilter('q1') } },
-  { kind: 'CommandRemoveQueueEntry', id: 'm21', body: { filter: { statusList: ['Completed'] } } },
-  { kind: 'CommandSetQueueEntryPriority', id: 'm22', body: { priority: 90, queueEntryId: 'q1' } },
-  {
-    kind: 'CommandStopPersistentChannel',
-    id: 'm23',
-    body: { url: 'http://127.0.0.1:7420/jmf', channelId: 'm5' },
-  },
-  { kind: 'ResponseStopPersistentChannel', id: 'm24', refId: 'm23', body: {} },
-];
-
 describe('writing and reading messages', () => {
   it('reads back every kind of message as it was written', () => {
     const envelope = { senderId: 'sidelay', deviceId: 'press', timeStamp: at, agentName: 'Sidelay' };
-    const jmf = read(writeJmf({ ...envelope, messages: one }));
+    const jmf = read(writeJmf({ ...envelope, messages: everyMessage }));
     expect(jmf).toMatchObject({ ...envelope, version: '1.9' });
     expect(jmf.messages.map(({ kind, body }) => ({ kind, body }))).toEqual(
-      one.map(({ kind, body }) => ({ kind, body })),
+      everyMessage.map(({ kind, body }) => ({ kind, body })),
     );
-    expect(jmf.messages).toMatchObject(one);
+    expect(jmf.messages).toMatchObject(everyMessage);
   });
 
   it('names the schema type of every message it knows and none of the others', () => {
@@ -187,7 +43,7 @@ describe('writing and reading messages', () => {
       senderId: 'sidelay',
       timeStamp: at,
       messages: [
-        one[0]!,
+        everyMessage[0]!,
         { kind: 'other', family: 'Response', type: 'Track', id: 'r1', refId: 'x', returnCode: 5 },
       ],
     });
@@ -197,7 +53,7 @@ describe('writing and reading messages', () => {
 
   it('makes IDs that XML allows of identifiers that begin with a digit', () => {
     expect(messageId('01890a5d-ac96')).toBe('m-01890a5d-ac96');
-    const digit = { ...one[3]!, id: '01890a5d' } as NewMessage;
+    const digit = { ...everyMessage[3]!, id: '01890a5d' } as NewMessage;
     expect(() => writeJmf({ senderId: 's', timeStamp: at, messages: [digit] })).toThrow('cannot be the ID');
   });
 });

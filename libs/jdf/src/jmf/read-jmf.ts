@@ -1,6 +1,7 @@
 import { codes, done, error, hasErrors, type Problem, type Result, refuse } from '#libs/kernel';
 import { Findings, oneOf, optional, readFields, required, text, time } from '../codec/index.js';
 import { versions } from '../enumerations.js';
+import { type MessageContents, standardMessages } from '../messages/index.js';
 import {
   attributeOf,
   childElements,
@@ -12,7 +13,6 @@ import {
 } from '../xml/index.js';
 import { headFields } from './head.js';
 import { type Family, families, type Jmf, type Message, type MessageHead } from './message.js';
-import { type MessageContents, standardMessages } from './standard-messages.js';
 
 const envelopeFields = {
   senderId: required('SenderID', text),

@@ -1,5 +1,6 @@
 import { Fault } from '#libs/kernel';
 import { time, writeFields } from '../codec/index.js';
+import { type MessageContents, standardMessages } from '../messages/index.js';
 import {
   documentOf,
   element,
@@ -12,7 +13,6 @@ import {
 import type { Content } from './content.js';
 import { headFields } from './head.js';
 import { type Family, families, type NewJmf, type NewMessage, type NewOtherMessage } from './message.js';
-import { type MessageContents, standardMessages } from './standard-messages.js';
 
 /** The version that is written unless the receiver wants another one. */
 export const JMF_VERSION = '1.9';

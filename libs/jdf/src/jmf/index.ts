@@ -1,0 +1,15 @@
+export type { AbortSelection } from '../messages/abort-queue-entry.message.js';
+export {
+  type MessageBody,
+  type MessageContents,
+  type MessageKind,
+  standardMessages,
+} from '../messages/index.js';
+export type { MessageService } from '../messages/known-messages.message.js';
+export type { QueueSubmission } from '../messages/submit-queue-entry.message.js';
+export type { Content } from './content.js';
+export { content, nothing, only, perhaps } from './content.js';
+export { type EntrySelection, entryFilter } from './entry-command.js';
+export * from './message.js';
+export { readJmf, returnCodeOf } from './read-jmf.js';
+export { JMF_VERSION, messageId, writeJmf } from './write-jmf.js';

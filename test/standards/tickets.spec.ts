@@ -1,0 +1,80 @@
+import { checkTicket, encodeXml, kindOf, parseXml, type XmlDocument } from '#libs/jdf';
+import type { Problem } from '#libs/kernel';
+import { bytesOf, type Sample, samples, textOfSample } from './samples.js';
+
+const all = samples();
+const tickets = all.filter(({ root }) => root === 'JDF');
+
+function parse(input: Uint8Array | string): XmlDocument {
+  const doc = parseXml(input);
+  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
+  return doc.value;
+}
+
+/** The samples that are wrong on purpose write it in a foreign namespace, which a reader passes over. */
+function withForeignContentMadeOurs(sample: Sample): string {
+  return textOfSample(sample).replaceAll('JDFSchema_1_1/Invalid', 'JDFSchema_1_1');
+}
+
+const brief = (problems: readonly Problem[]) =>
+  problems.map(({ severity, code, line, path }) => `${severity} ${code} ${line} ${path}`);
+
+describe('every official sample', () => {
+  it('is there in the number that was published with this set', () => {
+    expect([all.length, tickets.length]).toEqual([161, 128]);
+  });
+
+  it.each(all.map((sample) => [sample.path, sample] as const))(
+    '%s is read and written back byte for byte',
+    (_path, sample) => {
+      const bytes = bytesOf(sample);
+      const doc = parse(bytes);
+      expect(Buffer.from(encodeXml(doc)).equals(Buffer.from(bytes))).toBe(true);
+      expect(kindOf(doc)).toMatchObject({ ok: true, value: sample.root.toLowerCase() });
+    },
+  );
+});
+
+/**
+ * Sources: semantic_issues of samples.json and what the samples' own names say is wrong. Not found yet: the combination
+ * of marks in invalidMarkObject.jdf. Passed over on purpose: the dangling references of actionPool.jdf, which lie in a
+ * description of what a device can do.
+ */
+const wrong: Readonly<Record<string, readonly string[]>> = {
+  'jdf/samples/processes/automatedImpositionMarkObject.jdf': [
+    'error JDF_DANGLING 13 /JDF/ResourcePool/Layout/MarkObject/RefAnchor',
+  ],
+  'jdf/samples/structure/illegalIncompletePartition.jdf': [
+    'error JDF_PARTITION 12 /jdf:JDF/jdf:ResourcePool/Preview/Preview[1]',
+    'error JDF_PARTITION 13 /jdf:JDF/jdf:ResourcePool/Preview/Preview[2]',
+  ],
+  'jdf/samples/structure/illegalPartition.jdf': [
+    'error JDF_PARTITION 12 /jdf:JDF/jdf:ResourcePool/Preview/Preview',
+  ],
+  'jdf/samples/structure/invalidDegeneratePartition.jdf': [
+    'error JDF_PARTITION 16 /jdf:JDF/jdf:ResourcePool/FoldingParams/FoldingParams',
+  ],
+  'jdf/samples/structure/invalidInlinePartitionedMedia.jdf': [
+    'error JDF_PARTITION 11 /jdf:JDF/jdf:ResourcePool/Layout/Media',
+  ],
+  'jdf/samples/structure/ptExpMediaWithInvalidMediaRef.jdf': [
+    'error JDF_DANGLING 20 /JDF/ResourceLinkPool/ExposedMediaLink',
+  ],
+  'jdf/samples/structure/ptExpMediaWithInvalidPartitioning.jdf': [
+    'error JDF_DANGLING 20 /jdf:JDF/jdf:ResourceLinkPool/jdf:ExposedMediaLink',
+    'error JDF_PARTITION 13 /jdf:JDF/jdf:ResourcePool/ExposedMedia/Media/Media[1]',
+  ],
+  'jdf/samples/subelements/comChannelForTelephone.jdf': [
+    'error JDF_LINK 15 /JDF/ResourceLinkPool/ComChannelLink',
+  ],
+};
+
+describe('what is wrong with official samples beyond the schema', () => {
+  it.each(tickets.map((sample) => [sample.path, sample] as const))(
+    '%s is judged as the reference table says',
+    (path, sample) => {
+      const found = brief(checkTicket(parse(withForeignContentMadeOurs(sample))));
+      expect(found).toEqual(wrong[path] ?? []);
+    },
+  );
+});
