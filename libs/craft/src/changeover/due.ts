@@ -9,7 +9,7 @@ export interface NextOnPress {
   sheetHeightMm: number;
   units: PlanUnit[];
   plates: string[];
-  metallicOrDark?: boolean;
+  washesDark?: boolean;
 }
 
 /** Inks in units that keep none of their own, e.g. the fifth unit of a press with four process units. */

@@ -16,7 +16,7 @@ function platesToHang(before: PressState | null, next: NextOnPress): number {
 
 function durationOf(task: SetupTask, before: PressState | null, next: NextOnPress): number {
   if (task.perPlateS !== undefined) return task.perPlateS * platesToHang(before, next);
-  const dark = next.metallicOrDark === true && task.darkToLightS !== undefined;
+  const dark = next.washesDark === true && task.darkToLightS !== undefined;
   return (dark ? task.darkToLightS : task.durationS) ?? 0;
 }
 
