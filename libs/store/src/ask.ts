@@ -1,4 +1,5 @@
 import pg from 'pg';
+import { QueryFailedError } from 'typeorm';
 import { Fault } from '#libs/kernel';
 
 export type Queryable = pg.Pool | pg.ClientBase;
@@ -37,7 +38,9 @@ export async function askRows<T>(
 }
 
 /** Whatever comes out of node-postgres is either an answer of the database with an SQLSTATE, or no answer. */
-export function asFault(cause: unknown): Fault {
+export function asFault(thrown: unknown): Fault {
+  if (thrown instanceof Fault) return thrown;
+  const cause: unknown = thrown instanceof QueryFailedError ? thrown.driverError : thrown;
   if (!(cause instanceof pg.DatabaseError)) {
     return new Fault('DATABASE', 'the database does not answer', { cause });
   }

@@ -1,5 +1,6 @@
 import pg from 'pg';
 import { DataSource, type MigrationInterface, type QueryRunner } from 'typeorm';
+import { Fault } from '#libs/kernel';
 import { entities } from './entities/index.js';
 import { SnakeCase } from './entities/naming.js';
 import { migrations as allMigrations } from './migrations/index.js';
@@ -33,7 +34,7 @@ const SCHEMA_NAME = /^[a-z_][a-z0-9_]{0,40}$/;
 
 /** The schema's name, quoted. Names that would need care anywhere are refused, since they also name a channel. */
 export function quoted(schema: string): string {
-  if (!SCHEMA_NAME.test(schema)) throw new RangeError(`"${schema}" is no usable schema name`);
+  if (!SCHEMA_NAME.test(schema)) throw new Fault('SETTING', `"${schema}" is no usable schema name`);
   return `"${schema}"`;
 }
 

@@ -7,7 +7,7 @@ import { TicketEntity } from './ticket.entity.js';
 @Entity('phase')
 @Index('phase_device', ['deviceId', 'start'])
 export class PhaseEntity implements Phase {
-  @ForeignKey(() => TicketEntity, { name: 'phase_ticket' })
+  @ForeignKey(() => TicketEntity, { name: 'phase_ticket_ref' })
   @PrimaryColumn(key('phase'))
   ticketId!: string;
   @PrimaryColumn(key('phase')) stepId!: string;

@@ -18,7 +18,7 @@ const LIVE = `(status <> ALL (ARRAY['Completed'::text, 'Aborted'::text]))`;
 @Index('queue_entry_wanted', ['id'], { where: '(wanted IS NOT NULL)' })
 export class QueueEntryEntity implements QueueEntry {
   @PrimaryColumn(key('queue_entry')) id!: string;
-  @ForeignKey(() => TicketEntity, { name: 'queue_entry_ticket' })
+  @ForeignKey(() => TicketEntity, { name: 'queue_entry_ticket_ref' })
   @Column(text)
   ticketId!: string;
   @Column(text) stepId!: string;

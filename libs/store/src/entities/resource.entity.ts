@@ -6,7 +6,7 @@ import { TicketEntity } from './ticket.entity.js';
 
 @Entity('resource')
 export class ResourceEntity implements Resource {
-  @ForeignKey(() => TicketEntity, { name: 'resource_ticket' })
+  @ForeignKey(() => TicketEntity, { name: 'resource_ticket_ref' })
   @PrimaryColumn(key('resource'))
   ticketId!: string;
   @PrimaryColumn(key('resource')) id!: string;

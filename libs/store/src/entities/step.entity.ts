@@ -9,7 +9,7 @@ import { TicketEntity } from './ticket.entity.js';
   where: `(status <> ALL (ARRAY['Completed'::text, 'Aborted'::text]))`,
 })
 export class StepEntity implements Step {
-  @ForeignKey(() => TicketEntity, { name: 'step_ticket' })
+  @ForeignKey(() => TicketEntity, { name: 'step_ticket_ref' })
   @PrimaryColumn(key('step'))
   ticketId!: string;
   @PrimaryColumn(key('step')) id!: string;

@@ -11,7 +11,7 @@ import { StockItemEntity } from './stock-item.entity.js';
 export class StockMoveEntity implements StockMove {
   @PrimaryColumn(key('stock_move')) id!: string;
   @Column(instant) time!: Instant;
-  @ForeignKey(() => StockItemEntity, { name: 'stock_move_item' })
+  @ForeignKey(() => StockItemEntity, { name: 'stock_move_item_ref' })
   @Column(text)
   item!: string;
   @Column(text) lot!: string;

@@ -22,7 +22,7 @@ export class TicketEntity implements Omit<Ticket, 'plan'> {
   @Column(maybe(instant)) due!: Instant | null;
   @Column(amount) priority!: number;
   @Column(text) kind!: DocumentKind;
-  @ForeignKey(() => DocumentEntity, { name: 'ticket_document' })
+  @ForeignKey(() => DocumentEntity, { name: 'ticket_document_ref' })
   @Column(text)
   documentId!: string;
   @Column(maybe(text)) documentPart!: string | null;

@@ -5,7 +5,7 @@ import { TicketEntity } from './ticket.entity.js';
 
 @Entity('use')
 export class UseEntity implements Use {
-  @ForeignKey(() => TicketEntity, { name: 'use_ticket' })
+  @ForeignKey(() => TicketEntity, { name: 'use_ticket_ref' })
   @PrimaryColumn(key('use'))
   ticketId!: string;
   @PrimaryColumn(key('use')) stepId!: string;

@@ -28,7 +28,7 @@ export class FirstTables implements MigrationInterface {
         due bigint,
         priority double precision NOT NULL,
         kind text NOT NULL,
-        document_id text NOT NULL CONSTRAINT ticket_document REFERENCES document,
+        document_id text NOT NULL CONSTRAINT ticket_document_ref REFERENCES document,
         document_part text,
         intake text NOT NULL,
         return_url text,
@@ -44,12 +44,12 @@ export class FirstTables implements MigrationInterface {
 
       CREATE TABLE ticket_plan (
         ticket_id text NOT NULL CONSTRAINT ticket_plan_pkey PRIMARY KEY
-          CONSTRAINT ticket_plan_ticket REFERENCES ticket,
+          CONSTRAINT ticket_plan_ticket_ref REFERENCES ticket,
         plan jsonb NOT NULL
       );
 
       CREATE TABLE step (
-        ticket_id text NOT NULL CONSTRAINT step_ticket REFERENCES ticket,
+        ticket_id text NOT NULL CONSTRAINT step_ticket_ref REFERENCES ticket,
         id text NOT NULL,
         ordinal integer NOT NULL,
         types jsonb NOT NULL,
@@ -79,7 +79,7 @@ export class FirstTables implements MigrationInterface {
       CREATE INDEX step_horizon ON step (device_id, planned_end) WHERE status NOT IN ('Completed', 'Aborted');
 
       CREATE TABLE resource (
-        ticket_id text NOT NULL CONSTRAINT resource_ticket REFERENCES ticket,
+        ticket_id text NOT NULL CONSTRAINT resource_ticket_ref REFERENCES ticket,
         id text NOT NULL,
         name text NOT NULL,
         status text NOT NULL,
@@ -92,7 +92,7 @@ export class FirstTables implements MigrationInterface {
 
       CREATE TABLE queue_entry (
         id text NOT NULL CONSTRAINT queue_entry_pkey PRIMARY KEY,
-        ticket_id text NOT NULL CONSTRAINT queue_entry_ticket REFERENCES ticket,
+        ticket_id text NOT NULL CONSTRAINT queue_entry_ticket_ref REFERENCES ticket,
         step_id text NOT NULL,
         device_id text NOT NULL,
         status text NOT NULL,
@@ -118,7 +118,7 @@ export class FirstTables implements MigrationInterface {
       CREATE INDEX queue_entry_wanted ON queue_entry (id) WHERE wanted IS NOT NULL;
 
       CREATE TABLE phase (
-        ticket_id text NOT NULL CONSTRAINT phase_ticket REFERENCES ticket,
+        ticket_id text NOT NULL CONSTRAINT phase_ticket_ref REFERENCES ticket,
         step_id text NOT NULL,
         device_id text NOT NULL,
         start bigint NOT NULL,
@@ -133,7 +133,7 @@ export class FirstTables implements MigrationInterface {
       CREATE INDEX phase_device ON phase (device_id, start);
 
       CREATE TABLE use (
-        ticket_id text NOT NULL CONSTRAINT use_ticket REFERENCES ticket,
+        ticket_id text NOT NULL CONSTRAINT use_ticket_ref REFERENCES ticket,
         step_id text NOT NULL,
         item text NOT NULL,
         device_id text,
@@ -171,7 +171,7 @@ export class FirstTables implements MigrationInterface {
       );
 
       CREATE TABLE stock_balance (
-        item text NOT NULL CONSTRAINT stock_balance_item REFERENCES stock_item,
+        item text NOT NULL CONSTRAINT stock_balance_item_ref REFERENCES stock_item,
         lot text NOT NULL,
         account text NOT NULL,
         amount numeric NOT NULL,
@@ -181,7 +181,7 @@ export class FirstTables implements MigrationInterface {
       CREATE TABLE stock_move (
         id text NOT NULL CONSTRAINT stock_move_pkey PRIMARY KEY,
         time bigint NOT NULL,
-        item text NOT NULL CONSTRAINT stock_move_item REFERENCES stock_item,
+        item text NOT NULL CONSTRAINT stock_move_item_ref REFERENCES stock_item,
         lot text NOT NULL,
         unit text NOT NULL,
         amount numeric NOT NULL,
