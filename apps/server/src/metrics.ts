@@ -4,7 +4,7 @@ import { Counter, collectDefaultMetrics, Gauge, Registry } from 'prom-client';
 export interface Metrics {
   readonly registry: Registry;
   readonly ticketsTakenIn: Counter<'intake' | 'outcome'>;
-  readonly messages: Counter<'type' | 'code'>;
+  readonly messages: Counter<'status'>;
   readonly liveStreams: Gauge;
 }
 
@@ -21,8 +21,8 @@ export function makeMetrics(): Metrics {
     }),
     messages: new Counter({
       name: 'sidelay_messages_total',
-      help: 'JMF messages received, by type and ReturnCode',
-      labelNames: ['type', 'code'],
+      help: 'JMF documents received, by HTTP status of the answer',
+      labelNames: ['status'],
       registers: [registry],
     }),
     liveStreams: new Gauge({

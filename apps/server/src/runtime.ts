@@ -1,6 +1,6 @@
 import type { EnginePorts, Store, TokenStore } from '#libs/flow';
 import type { Clock, ClockSetting } from '#libs/kernel';
-import type { AddressGuard } from '#libs/wire';
+import type { DocumentDoor } from './intake/fetch-document.js';
 import type { Metrics } from './metrics.js';
 import type { Settings } from './settings.js';
 
@@ -12,7 +12,7 @@ export interface Runtime {
   readonly store: Store & { readonly tokens: TokenStore };
   readonly clock: Clock;
   readonly clockSetting: ClockSetting;
-  readonly guard: AddressGuard;
+  readonly documents: DocumentDoor;
   readonly metrics: Metrics;
   /** Why the server is not ready, in words; empty when it is. */
   readiness(): Promise<readonly string[]>;

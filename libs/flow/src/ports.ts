@@ -231,4 +231,6 @@ export interface DeviceLink {
     deviceEntryId: string,
     wanted: 'Held' | 'Waiting' | 'Aborted',
   ): Promise<DispatchOutcome>;
+  /** The entries the device says it has, by its own ids; null when it can't be asked or does not answer. */
+  knownEntries(device: Device): Promise<readonly string[] | null>;
 }

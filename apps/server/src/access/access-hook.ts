@@ -1,4 +1,4 @@
-import type { FastifyReply, FastifyRequest } from 'fastify';
+import type { FastifyRequest } from 'fastify';
 import { HttpProblem } from '../http/problem.js';
 import type { Runtime } from '../runtime.js';
 import {
@@ -23,9 +23,7 @@ const OPEN = /^\/(health\/(live|ready)|(assets\/.*)?|index\.html|favicon\.svg|ma
 const FOR_DEVICES = /^\/(jmf|api\/v1\/devices|health\/ready)$/;
 
 /** Decides who a request comes from, before anything of it is read. */
-export function accessHook(
-  runtime: Runtime,
-): (request: FastifyRequest, reply: FastifyReply) => Promise<void> {
+export function accessHook(runtime: Runtime): (request: FastifyRequest) => Promise<void> {
   return async (request) => {
     const path = request.url.split('?')[0]!;
     const facts = factsOf(request, runtime.settings.TRUSTED_PROXY);

@@ -1,6 +1,6 @@
 import { Controller, Get, Inject, Param, Post, Query, Req, Res } from '@nestjs/common';
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import { type Device, deviceView, entryView, phaseView, registerDevice } from '#libs/flow';
+import { type Device, deviceView, entryView, phaseView, reconcileDevice, registerDevice } from '#libs/flow';
 import { RUNTIME, type Runtime } from '../runtime.js';
 import { limitOf, parseJsonBody, timeOf } from './answers.js';
 import { deviceWish } from './bodies.js';
@@ -35,6 +35,8 @@ export class DevicesController {
       ...wish,
       name: wish.name ?? known?.name ?? wish.id,
     });
+    // A device that comes back may have lost what it was given; asking it must not delay the answer it waits for.
+    this.runtime.clock.after(5, () => reconcileDevice(this.runtime.ports, device.id).catch(() => undefined));
     reply.status(known === null ? 201 : 200).header('location', `/api/v1/devices/${device.id}`);
     return deviceView(device);
   }

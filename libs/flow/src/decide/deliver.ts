@@ -108,3 +108,30 @@ export function settleInstruction(
       draft.setEntry(entryId, { status: 'Waiting' });
   }
 }
+
+/** The device no longer has an entry that it took. Work that had not begun is delivered again; begun work waits for a person. */
+export function loseEntry(draft: FileDraft, entryId: string, attempt: number): void {
+  const entry = draft.entries.find((row) => row.id === entryId);
+  if (entry?.delivery !== 'delivered' || entry.attempt !== attempt) return;
+  const step = draft.step(entry.stepId);
+  if (isFinal(nodeStatus, step.status)) return;
+  const place = { stepId: step.id, deviceId: entry.deviceId };
+  if (step.start === null) {
+    draft.setEntry(entryId, {
+      delivery: 'pending',
+      deviceEntryId: null,
+      attempt: attempt + 1,
+      notBefore: null,
+    });
+    draft.event('step.deferred', { reason: 'the device no longer has it', attempt, againInS: 0 }, place);
+    draft.offer({ kind: 'dispatch', ticketId: draft.ticket.id, entryId, attempt: attempt + 1 });
+    return;
+  }
+  draft.setEntry(entryId, { status: 'Aborted', end: draft.now, lastError: 'the device no longer has it' });
+  draft.setStep(step.id, { status: 'Waiting', statusDetails: 'LostByDevice', activation: 'Held' });
+  draft.event(
+    'step.statusChanged',
+    { from: step.status, to: 'Waiting', statusDetails: 'LostByDevice' },
+    place,
+  );
+}

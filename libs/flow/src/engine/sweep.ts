@@ -2,9 +2,12 @@ import { FileDraft } from '../decide/draft.js';
 import { routeReadySteps } from '../decide/route.js';
 import type { Decision } from '../ports.js';
 import { contextOf, type EnginePorts, offerWork } from './ports.js';
+import { reconcileDevices } from './reconcile.js';
 
 /** Plant seconds between sweeps. */
 const SWEEP_EVERY_S = 30;
+/** Every so many sweeps the devices are asked what they have. */
+const ASK_EVERY = 10;
 
 /**
  * Offers everything that is due to the queues again, and wakes steps for which time alone was missing. Queues may forget
@@ -28,12 +31,14 @@ export async function sweep(ports: EnginePorts): Promise<void> {
 /** Sweeps again and again until called off. A sweep that fails is logged; the next one tries again. */
 export function keepSweeping(ports: EnginePorts): () => void {
   let off = false;
+  let turn = 0;
   let cancel = (): void => undefined;
   const next = (): void => {
     cancel = ports.clock.after(SWEEP_EVERY_S, async () => {
       if (off) return;
       try {
         await sweep(ports);
+        if (++turn % ASK_EVERY === 0) await reconcileDevices(ports);
       } catch (cause) {
         ports.log('error', 'a sweep failed', { cause: String(cause) });
       }

@@ -1,4 +1,4 @@
-import type { Body, Jmf, Kind, MessageOf } from '#libs/jdf';
+import type { Jmf, MessageBody, MessageKind, MessageOf } from '#libs/jdf';
 import type { Code, Problem, Result } from '#libs/kernel';
 import type { EnginePorts } from '../engine/ports.js';
 import type { Incoming } from '../engine/take-in.js';
@@ -21,20 +21,26 @@ export type Answer =
   | { readonly ok: true; readonly body?: unknown; readonly text?: string }
   | { readonly ok: false; readonly code: Code; readonly text: string; readonly body?: unknown };
 
-export type Handler<K extends Kind = Kind> = (message: MessageOf<K>, reception: Reception) => Promise<Answer>;
+export type Handler<K extends MessageKind = MessageKind> = (
+  message: MessageOf<K>,
+  reception: Reception,
+) => Promise<Answer>;
 
 /** A handler with the kind it serves, so that a registry line says which message it is for. */
 export interface Registered {
-  readonly kind: Kind;
+  readonly kind: MessageKind;
   readonly handle: Handler;
 }
 
-export function on<K extends Kind>(kind: K, handle: Handler<K>): Registered {
+export function on<K extends MessageKind>(kind: K, handle: Handler<K>): Registered {
   return { kind, handle: handle as unknown as Handler };
 }
 
 /** The answer to a message of this type; the compiler checks the body against the standard's response. */
-export function answer<K extends Extract<Kind, `Response${string}`>>(_kind: K, body: Body<K>): Answer {
+export function answer<K extends Extract<MessageKind, `Response${string}`>>(
+  _kind: K,
+  body: MessageBody<K>,
+): Answer {
   return { ok: true, body };
 }
 

@@ -1,4 +1,4 @@
-import type { Body, Kind } from '#libs/jdf';
+import type { MessageKind, MessageService as Service } from '#libs/jdf';
 import { Fault } from '#libs/kernel';
 import { answer, type Handler, on, type Registered } from './handler.js';
 import { queryKnownDevices, queryQueueStatus, queryStatus, querySubmissionMethods } from './queries.js';
@@ -10,8 +10,6 @@ import { signalStatus } from './signal-status.js';
 import { submitQueueEntry } from './submit-queue-entry.js';
 
 export type { Answer, Fetched, Reception } from './handler.js';
-
-type Service = Body<'ResponseKnownMessages'>['services'][number];
 
 /** KnownMessages answers from the registry itself, so it can't be out of date. */
 const queryKnownMessages = on('QueryKnownMessages', () => {
@@ -44,7 +42,7 @@ const registered: readonly Registered[] = [
   submitQueueEntry,
 ];
 
-const handlers = new Map<Kind, Handler>();
+const handlers = new Map<MessageKind, Handler>();
 
 /** Fills the registry; throws on a message with two handlers. Called once at start. */
 export function checkHandlers(): void {
@@ -55,7 +53,7 @@ export function checkHandlers(): void {
   }
 }
 
-export function handlerOf(kind: Kind): Handler | undefined {
+export function handlerOf(kind: MessageKind): Handler | undefined {
   if (handlers.size === 0) checkHandlers();
   return handlers.get(kind);
 }

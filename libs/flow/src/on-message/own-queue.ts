@@ -1,10 +1,11 @@
-import type { Body } from '#libs/jdf';
+import type { MessageBody, Queue, QueueEntry as WireEntry } from '#libs/jdf';
+
 import type { QueueEntry, TicketFile } from '../state/ticket.js';
 import type { Reception } from './handler.js';
 
-export type WireQueue = NonNullable<Body<'ResponseQueueStatus'>['queue']>;
-export type WireEntry = WireQueue['entries'][number];
-type Filter = Body<'QueryQueueStatus'>;
+/** A queue with its entries listed. */
+export type WireQueue = Queue & { readonly entries: readonly WireEntry[] };
+type Filter = MessageBody<'QueryQueueStatus'>;
 
 /** A ticket as an entry of this server's own queue: one entry a ticket. */
 export function ticketEntry(file: TicketFile, deviceId: string): WireEntry {

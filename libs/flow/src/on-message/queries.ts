@@ -1,9 +1,7 @@
-import type { Body } from '#libs/jdf';
+import type { DeviceInfo as WireDevice } from '#libs/jdf';
 import type { Device } from '../state/device.js';
 import { answer, no, on } from './handler.js';
 import { readQueue } from './own-queue.js';
-
-type WireDevice = Body<'ResponseStatus'>['devices'][number];
 
 function wireDevice(device: Device): WireDevice {
   return {

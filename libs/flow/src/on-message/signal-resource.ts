@@ -1,5 +1,4 @@
-import type { Body } from '#libs/jdf';
-import { attributeOf } from '#libs/jdf';
+import { attributeOf, type ResourceInfo } from '#libs/jdf';
 import { FileDraft } from '../decide/draft.js';
 import { bookUse } from '../decide/uses.js';
 import { contextOf, offerWork } from '../engine/ports.js';
@@ -7,12 +6,10 @@ import type { Decision } from '../ports.js';
 import { type Answer, no, ok, on, speaker } from './handler.js';
 import { useNamed } from './use-named.js';
 
-type ResourceInfo = Body<'SignalResource'>['resources'][number];
-
 /** A device says what it used so far. Totals: the same word twice books nothing twice. */
 export const signalResource = on('SignalResource', async (message, reception): Promise<Answer> => {
   const { ports } = reception;
-  const { query, resources } = message.body;
+  const { query, resources = [] } = message.body;
   const who = speaker(reception, resources.find((info) => info.deviceId !== undefined)?.deviceId);
   if (!who.ok) return 'answer' in who ? who.answer : no('FORBIDDEN', '');
   const deviceId = who.value;
@@ -45,7 +42,7 @@ function nameOf(info: ResourceInfo): { name: string; mediaType: string | null; s
   return {
     name: info.resourceName ?? resource?.local ?? '',
     mediaType: resource === undefined ? null : (attributeOf(resource, 'MediaType') ?? null),
-    separation: info.parts.find((part) => part.Separation !== undefined)?.Separation ?? null,
+    separation: info.parts?.find((part) => part.Separation !== undefined)?.Separation ?? null,
   };
 }
 
@@ -54,7 +51,7 @@ function amountsOf(info: ResourceInfo): { actual: number; waste: number | null }
   const parts = info.partAmounts ?? [];
   const sum = (rows: typeof parts): number => rows.reduce((total, row) => total + (row.actualAmount ?? 0), 0);
   const isWaste = (row: (typeof parts)[number]): boolean =>
-    row.parts.some((part) => /waste/i.test(part.Condition ?? ''));
+    (row.parts ?? []).some((part) => /waste/i.test(part.Condition ?? ''));
   const wasted = parts.filter(isWaste);
   return {
     actual: info.actualAmount ?? sum(parts),

@@ -1,4 +1,4 @@
-import type { Body } from '#libs/jdf';
+import type { DeviceInfo, JobPhase } from '#libs/jdf';
 import { bookPhase, type PhaseReport } from '../decide/book-phase.js';
 import { bookDevice } from '../decide/device.js';
 import { FileDraft, together } from '../decide/draft.js';
@@ -6,9 +6,6 @@ import { contextOf, offerWork } from '../engine/ports.js';
 import type { Decision } from '../ports.js';
 import type { NodeStatus } from '../state/ticket.js';
 import { type Answer, no, ok, on, type Reception, speaker } from './handler.js';
-
-type DeviceInfo = Body<'SignalStatus'>['devices'][number];
-type JobPhase = DeviceInfo['jobPhases'][number];
 
 /** What of the standard's node statuses is a phase of work on a device; the others say that nothing runs yet. */
 const WORK: readonly string[] = [
@@ -24,7 +21,7 @@ const WORK: readonly string[] = [
 /** A device says how it is, and what each of its jobs is doing. */
 export const signalStatus = on('SignalStatus', async (message, reception) => {
   const sentAt = message.time ?? reception.envelope.timeStamp;
-  for (const info of message.body.devices) {
+  for (const info of message.body.devices ?? []) {
     const answer = await book(info, sentAt, reception);
     if (!answer.ok) return answer;
   }
@@ -93,7 +90,7 @@ async function addressed(
   { ports }: Reception,
 ): Promise<readonly Addressed[]> {
   const found: Addressed[] = [];
-  for (const phase of info.jobPhases) {
+  for (const phase of info.jobPhases ?? []) {
     if (!WORK.includes(phase.status)) continue;
     const { jobId, jobPartId, queueEntryId } = phase;
     const address = await ports.store.findStep(deviceId, { jobId, jobPartId, queueEntryId });

@@ -2,6 +2,7 @@ import type { Device, DispatchOutcome, Parcel } from '#libs/flow';
 import type { QueueEntry } from '#libs/jdf';
 import type { Clock, IdSource } from '#libs/kernel';
 import type { AddressGuard } from '../address-guard/address-guard.js';
+import type { postXml } from '../http/post-xml.js';
 
 /** What can be asked of a device that is spoken to in this way. What is missing is refused in words, never pretended. */
 export interface DriverAbilities {
@@ -43,6 +44,8 @@ export interface DriverPorts {
   readonly senderId: string;
   /** An http address under which a device can fetch the ticket, for devices that take no packages; null: there is none. */
   readonly documentUrl?: (parcel: Parcel) => string | null;
+  /** How a message is carried; HTTP where left out. A run in virtual time carries it by hand. */
+  readonly post?: typeof postXml;
   /** Real milliseconds for one exchange with a device (10,000). */
   readonly timeoutMs?: number;
   /** Largest answer that is read, in bytes (4,000,000). */

@@ -39,7 +39,7 @@ export async function say(
     messages: [{ ...what, id } as NewMessage],
   });
   const send = (body: string | Uint8Array, contentType: string): Promise<PostOutcome> =>
-    postXml(device.url ?? '', body, contentType, {
+    (ports.post ?? postXml)(device.url ?? '', body, contentType, {
       guard: ports.guard,
       timeoutMs: ports.timeoutMs ?? 10_000,
       maxBytes: ports.maxAnswerBytes ?? 4_000_000,
