@@ -1,0 +1,46 @@
+import type { Plan, PlanStep, Plant } from '#libs/craft';
+import { kindOf, parseXml, type XmlDocument } from '#libs/jdf';
+import type { StoredDocument } from '../../ports.js';
+import type { TicketFile } from '../../state/ticket.js';
+import type { StepScope } from '../process-type.js';
+import type { IdBook } from './ids.js';
+
+/** The document as a JDF tree, where it is one; orders and the other generation of the standard have no such tree. */
+export function jdfOf(original: StoredDocument | null): XmlDocument | null {
+  if (original === null) return null;
+  const parsed = parseXml(original.bytes);
+  if (!parsed.ok) return null;
+  const kind = kindOf(parsed.value);
+  return kind.ok && kind.value === 'jdf' ? parsed.value : null;
+}
+
+/** Addresses of the artwork in a JSON order; a ticket of the standard keeps its own. */
+export function filesOf(file: TicketFile, original: StoredDocument | null): readonly string[] {
+  if (original === null || file.ticket.kind !== 'order') return [];
+  try {
+    const order: unknown = JSON.parse(new TextDecoder().decode(original.bytes));
+    const files = (order as { files?: unknown }).files;
+    return Array.isArray(files) ? files.filter((url) => typeof url === 'string') : [];
+  } catch {
+    // An order that is no JSON was never accepted; the ticket then simply names no files.
+    return [];
+  }
+}
+
+export function scopes(
+  plan: Plan,
+  plant: Plant | null,
+  file: TicketFile,
+  original: StoredDocument | null,
+  ids: IdBook,
+): (step: PlanStep) => StepScope {
+  const files = filesOf(file, original);
+  return (step) => ({
+    plan,
+    step,
+    plant,
+    uses: file.uses.filter((use) => use.stepId === step.id),
+    files,
+    idOf: (key) => ids.idOf(key),
+  });
+}
