@@ -25,32 +25,15 @@ export function singleInput(
   return inline && { view: inline, at: inline };
 }
 
-/** When the product must be there: DeliveryIntent, else the last or planned end of NodeInfo, of the node or one around it. */
-export function readDue(doc: XmlDocument, node: XmlElement, findings: Findings): Placed<Instant> | undefined {
-  for (const at of lineageOf(doc, node)) {
-    const delivery = intentsOf(doc, at, 'DeliveryIntent', findings);
-    for (const intent of delivery) {
-      const required = spanOf(doc, intent, 'Required', time, findings);
-      if (required !== undefined) return required;
-    }
-    const due =
-      nodeInfoValue(doc, at, 'LastEnd', time, findings) ?? nodeInfoValue(doc, at, 'End', time, findings);
-    if (due !== undefined) return due;
+/** When the product must be there: DeliveryIntent, else the last or planned end of NodeInfo. */
+function readDue(doc: XmlDocument, node: XmlElement, findings: Findings): Placed<Instant> | undefined {
+  for (const intent of intentsOf(doc, node, 'DeliveryIntent', findings)) {
+    const required = spanOf(doc, intent, 'Required', time, findings);
+    if (required !== undefined) return required;
   }
-  return undefined;
-}
-
-/** NodeInfo's JobPriority, 0 to 100, of the node or the nearest around it that states one. */
-export function readJobPriority(
-  doc: XmlDocument,
-  node: XmlElement,
-  findings: Findings,
-): Placed<number> | undefined {
-  for (const at of lineageOf(doc, node)) {
-    const priority = nodeInfoValue(doc, at, 'JobPriority', percent, findings);
-    if (priority !== undefined) return priority;
-  }
-  return undefined;
+  return (
+    nodeInfoValue(doc, node, 'LastEnd', time, findings) ?? nodeInfoValue(doc, node, 'End', time, findings)
+  );
 }
 
 function nodeInfoValue<T>(
@@ -69,23 +52,41 @@ function nodeInfoValue<T>(
   return read === undefined ? undefined : placed(doc, info.at, read);
 }
 
-export interface Customer {
+/** Who ordered a product, when it must be there and how urgent it is. */
+export interface Administration {
+  readonly due?: Placed<Instant>;
+  /** NodeInfo's JobPriority, 0 to 100. */
+  readonly jobPriority?: Placed<number>;
   readonly customerName?: Placed<string>;
   readonly customerJobName?: Placed<string>;
 }
 
-/** Who ordered it and what they call it: CustomerInfo of the node or the nearest around it. */
-export function readCustomer(doc: XmlDocument, node: XmlElement): Customer {
-  for (const at of lineageOf(doc, node)) {
-    const info = singleInput(doc, at, 'CustomerInfo');
-    if (info === undefined) continue;
-    const jobName = attributeOf(info.view, 'CustomerJobName');
-    return {
-      customerName: companyOf(doc, info.view),
-      customerJobName: jobName === undefined ? undefined : placed(doc, info.at, jobName),
-    };
-  }
-  return {};
+/** What a node itself says; what it leaves open is as in the nodes `around` it. */
+export function readAdministration(
+  doc: XmlDocument,
+  node: XmlElement,
+  around: Administration,
+  findings: Findings,
+): Administration {
+  const info = singleInput(doc, node, 'CustomerInfo');
+  const jobName = info && attributeOf(info.view, 'CustomerJobName');
+  return {
+    due: readDue(doc, node, findings) ?? around.due,
+    jobPriority: nodeInfoValue(doc, node, 'JobPriority', percent, findings) ?? around.jobPriority,
+    customerName: (info && companyOf(doc, info.view)) ?? around.customerName,
+    customerJobName: jobName === undefined ? around.customerJobName : placed(doc, info!.at, jobName),
+  };
+}
+
+/** The same of a node with all that is around it. */
+export function readAllAdministration(
+  doc: XmlDocument,
+  node: XmlElement,
+  findings: Findings,
+): Administration {
+  return lineageOf(doc, node)
+    .reverse()
+    .reduce<Administration>((around, at) => readAdministration(doc, at, around, findings), {});
 }
 
 function companyOf(doc: XmlDocument, info: XmlElement): Placed<string> | undefined {

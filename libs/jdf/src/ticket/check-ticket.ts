@@ -20,7 +20,10 @@ export function checkTicket(doc: XmlDocument): readonly Problem[] {
   const findings = new Findings(doc, { missing: 'JDF_MISSING', wrong: 'JDF_VALUE' });
   for (const node of nodesOf(doc.root)) checkNode(node, node === doc.root, findings);
   const ids = collectIds(ticketElements(doc.root), findings);
-  for (const el of ticketElements(doc.root)) checkReferences(doc, el, ids, findings);
+  for (const el of ticketElements(doc.root)) {
+    if (findings.full) return findings.problems;
+    checkReferences(doc, el, ids, findings);
+  }
   for (const node of nodesOf(doc.root)) {
     for (const pool of childElements(node, 'ResourcePool')) {
       for (const resource of childElements(pool)) checkResourceTree(resource, findings);

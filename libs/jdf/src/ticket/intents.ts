@@ -11,10 +11,13 @@ export interface Intent {
   readonly view: XmlElement;
 }
 
+// A node has one intent of a kind, or a few to choose from; who sends more only wants us busy.
+export const MOST_LINKS = 32;
+
 /** The intents of one name that a product node has as input. A link to a part that is not there is a finding. */
 export function intentsOf(doc: XmlDocument, node: XmlElement, name: string, findings: Findings): Intent[] {
-  return linksOf(doc, node).flatMap((link) => {
-    if (link.name !== name || link.usage !== 'Input') return [];
+  const links = linksOf(doc, node).filter((link) => link.name === name && link.usage === 'Input');
+  return links.slice(0, MOST_LINKS).flatMap((link) => {
     const selected = selectPart(link.resource, link.parts[0] ?? {});
     if (selected === undefined) {
       findings.error(

@@ -24,14 +24,31 @@ export function partitionLeaves(resource: XmlElement): Partition[] {
 }
 
 function leavesBelow(from: Partition, names: readonly string[]): Partition[] {
-  const [name, ...deeper] = names;
+  const name = names[from.chain.length - 1];
   const parts = name === undefined ? [] : partsOf(from.chain.at(-1)!);
   if (name === undefined || parts.length === 0) return [from];
   return parts.flatMap((part) => {
     const value = attributeOf(part, name);
     const keys = value === undefined ? from.keys : { ...from.keys, [name]: value };
-    return leavesBelow({ chain: [...from.chain, part], keys }, deeper);
+    return leavesBelow({ chain: [...from.chain, part], keys }, names);
   });
+}
+
+// A ticket may select from thousands of parts thousands of times; elements never change, so each is indexed once.
+const indexes = new WeakMap<XmlElement, Map<string, ReadonlyMap<string, XmlElement>>>();
+
+function partsBy(el: XmlElement, key: string): ReadonlyMap<string, XmlElement> {
+  const known = indexes.get(el) ?? new Map<string, ReadonlyMap<string, XmlElement>>();
+  indexes.set(el, known);
+  const index = known.get(key);
+  if (index !== undefined) return index;
+  const made = new Map<string, XmlElement>();
+  for (const part of partsOf(el)) {
+    const value = attributeOf(part, key);
+    if (value !== undefined && !made.has(value)) made.set(value, part);
+  }
+  known.set(key, made);
+  return made;
 }
 
 /**
@@ -44,7 +61,7 @@ export function selectPart(resource: XmlElement, selection: PartKeys): Partition
   for (const name of partitionKeysOf(resource)) {
     const wanted = selection[name];
     if (wanted === undefined) break;
-    const part = partsOf(chain.at(-1)!).find((one) => attributeOf(one, name) === wanted);
+    const part = partsBy(chain.at(-1)!, name).get(wanted);
     if (part === undefined) {
       return (attributeOf(resource, 'PartUsage') ?? 'Explicit') === 'Explicit' ? undefined : { chain, keys };
     }

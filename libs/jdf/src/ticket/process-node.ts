@@ -143,9 +143,11 @@ function readLinked(
     amount: amounts.amount ?? stock,
     status: attributeOf(view, 'Status') ?? '',
     parts,
-    leaves: partitionLeaves(resource)
-      .map(({ keys }) => keys)
-      .filter((keys) => parts.length === 0 || parts.some((part) => agrees(keys, part))),
+    // Only on demand: many links may lead to one resource of many parts.
+    get leaves() {
+      const all = partitionLeaves(resource).map(({ keys }) => keys);
+      return parts.length === 0 ? all : all.filter((keys) => parts.some((part) => agrees(keys, part)));
+    },
     view,
     link,
     resource,

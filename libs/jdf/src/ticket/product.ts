@@ -1,10 +1,10 @@
-import { done, type Instant, mmFromPoints, type Result, refuse } from '#libs/kernel';
+import { done, mmFromPoints, type Result, refuse } from '#libs/kernel';
 import { Findings, integer, number, parseNumber, text } from '../codec/index.js';
 import type { Activation } from '../enumerations.js';
 import { attributeOf, childElements, type XmlDocument, type XmlElement } from '../xml/index.js';
-import { readCustomer, readDue, readJobPriority } from './administration.js';
+import { type Administration, readAdministration, readAllAdministration } from './administration.js';
 import { inksOf } from './inks.js';
-import { type Intent, intentsOf, spanOf } from './intents.js';
+import { type Intent, intentsOf, MOST_LINKS, spanOf } from './intents.js';
 import { linksOf, type ResourceLink } from './links.js';
 import { activationOf, inheritedAttribute, nodesOf } from './node.js';
 import { effectivePart, selectPart } from './partition.js';
@@ -16,7 +16,7 @@ export interface Size {
 }
 
 /** What a product node asks for. What the ticket leaves open is left out; every value knows where it was read. */
-export interface ProductIntent {
+export interface ProductIntent extends Administration {
   readonly node: Placed<string>;
   readonly activation: Placed<Activation>;
   readonly jobId?: Placed<string>;
@@ -45,10 +45,6 @@ export interface ProductIntent {
   readonly stockBrand?: Placed<string>;
   readonly stockType?: Placed<string>;
   readonly grainDirection?: Placed<string>;
-  readonly due?: Placed<Instant>;
-  readonly jobPriority?: Placed<number>;
-  readonly customerName?: Placed<string>;
-  readonly customerJobName?: Placed<string>;
   /** Product nodes inside this one, such as a cover. */
   readonly children: readonly ProductIntent[];
 }
@@ -71,15 +67,18 @@ export function readProduct(doc: XmlDocument): Result<ProductIntent> {
 function readNode(
   doc: XmlDocument,
   node: XmlElement,
-  around: Placed<number> | undefined,
+  around: ProductIntent | undefined,
   findings: Findings,
 ): ProductIntent {
   const outputs = linksOf(doc, node).filter(({ name, usage }) => name === 'Component' && usage === 'Output');
-  const amount = readAmount(doc, node, outputs, around, findings);
+  const amount = readAmount(doc, node, outputs, around?.amount, findings);
   const component = outputs[0]?.resource;
   const activation = activationOf(doc, node);
-  const customer = readCustomer(doc, node);
-  return {
+  const administration =
+    around === undefined
+      ? readAllAdministration(doc, node, findings)
+      : readAdministration(doc, node, around, findings);
+  const product: ProductIntent = {
     node: placed(doc, node, attributeOf(node, 'ID') ?? ''),
     activation: placed(doc, activation.at, activation.value),
     jobId: inherited(doc, node, 'JobID'),
@@ -88,13 +87,11 @@ function readNode(
     productType: stated(doc, component, 'ProductType'),
     amount,
     ...readIntents(doc, node, findings),
-    due: readDue(doc, node, findings),
-    jobPriority: readJobPriority(doc, node, findings),
-    ...customer,
-    children: childElements(node, 'JDF')
-      .filter((child) => attributeOf(child, 'Type') === 'Product')
-      .map((child) => readNode(doc, child, amount, findings)),
+    ...administration,
+    children: [],
   };
+  const inner = childElements(node, 'JDF').filter((child) => attributeOf(child, 'Type') === 'Product');
+  return { ...product, children: inner.map((child) => readNode(doc, child, product, findings)) };
 }
 
 function readIntents(doc: XmlDocument, node: XmlElement, findings: Findings): Partial<ProductIntent> {
@@ -137,7 +134,7 @@ function readAmount(
   around: Placed<number> | undefined,
   findings: Findings,
 ): Placed<number> {
-  for (const { link, resource, parts } of outputs) {
+  for (const { link, resource, parts } of outputs.slice(0, MOST_LINKS)) {
     const selected = selectPart(resource, parts[0] ?? {});
     for (const at of [link, selected && effectivePart(selected)]) {
       const value = at && attributeOf(at, 'Amount');

@@ -53,6 +53,8 @@ export function textOf(el: XmlElement): string {
 interface DocumentIndex {
   readonly parents: ReadonlyMap<XmlElement, XmlElement | undefined>;
   readonly ids: ReadonlyMap<string, XmlElement>;
+  /** The position among siblings of the same name, where there are any. */
+  readonly positions: ReadonlyMap<XmlElement, number>;
 }
 
 // Documents never change, so what was looked up once stays true; the index goes when its document goes.
@@ -63,14 +65,23 @@ function indexOf(doc: XmlDocument): DocumentIndex {
   if (known !== undefined) return known;
   const parents = new Map<XmlElement, XmlElement | undefined>([[doc.root, undefined]]);
   const ids = new Map<string, XmlElement>();
+  const positions = new Map<XmlElement, number>();
   for (const el of descendants(doc.root)) {
     const id = attributeOf(el, 'ID');
     if (id !== undefined && !ids.has(id)) ids.set(id, el);
+    const alike = new Map<string, XmlElement[]>();
     for (const child of el.children) {
-      if (child.kind === 'element') parents.set(child, el);
+      if (child.kind !== 'element') continue;
+      parents.set(child, el);
+      const same = alike.get(child.name);
+      if (same === undefined) alike.set(child.name, [child]);
+      else same.push(child);
+    }
+    for (const same of alike.values()) {
+      if (same.length > 1) same.forEach((child, i) => void positions.set(child, i + 1));
     }
   }
-  const index = { parents, ids };
+  const index = { parents, ids, positions };
   indexes.set(doc, index);
   return index;
 }
@@ -87,16 +98,12 @@ export function findById(doc: XmlDocument, id: string): XmlElement | undefined {
 
 /** XPath of an element, with a position wherever siblings share its name; '' for an element of another document. */
 export function pathOf(doc: XmlDocument, el: XmlElement): string {
-  const { parents } = indexOf(doc);
+  const { parents, positions } = indexOf(doc);
   if (!parents.has(el)) return '';
   let path = '';
   for (let at: XmlElement | undefined = el; at !== undefined; at = parents.get(at)) {
-    path = `/${at.name}${position(at, parents.get(at))}${path}`;
+    const position = positions.get(at);
+    path = `/${at.name}${position === undefined ? '' : `[${position}]`}${path}`;
   }
   return path;
-}
-
-function position(el: XmlElement, parent: XmlElement | undefined): string {
-  const alike = (parent?.children ?? []).filter((node) => node.kind === 'element' && node.name === el.name);
-  return alike.length > 1 ? `[${alike.indexOf(el) + 1}]` : '';
 }

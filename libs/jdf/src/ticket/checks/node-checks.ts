@@ -26,8 +26,10 @@ export function checkNode(node: XmlElement, isRoot: boolean, findings: Findings)
   for (const pool of childElements(node, 'ResourcePool')) {
     for (const resource of childElements(pool)) checkResource(resource, findings);
   }
+  // Without Types there is nothing that an index could count (a grouping node, or a single process).
+  const processes = attributeOf(node, 'Types') === undefined ? 0 : processesOf(node).length;
   for (const pool of childElements(node, 'ResourceLinkPool')) {
-    for (const link of childElements(pool)) checkLink(node, link, findings);
+    for (const link of childElements(pool)) checkLink(link, processes, findings);
   }
 }
 
@@ -61,13 +63,11 @@ function checkResource(resource: XmlElement, findings: Findings): void {
   allowed(resource, 'PartUsage', oneOf(partUsages), findings);
 }
 
-function checkLink(node: XmlElement, link: XmlElement, findings: Findings): void {
+function checkLink(link: XmlElement, processes: number, findings: Findings): void {
   need(link, ['rRef', 'Usage'], findings);
   allowed(link, 'Usage', oneOf(usages), findings);
   allowed(link, 'CombinedProcessIndex', integers, findings);
-  const processes = processesOf(node).length;
-  // Without Types there is nothing that an index could count (a grouping node, or a single process).
-  if (attributeOf(node, 'Types') === undefined || processes === 0) return;
+  if (processes === 0) return;
   for (const index of integers.read(attributeOf(link, 'CombinedProcessIndex') ?? '') ?? []) {
     if (index >= 0 && index < processes) continue;
     findings.error(

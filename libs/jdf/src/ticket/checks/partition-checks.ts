@@ -21,23 +21,24 @@ export function checkPartition(resource: XmlElement, findings: Findings): void {
   if (new Set(names).size < names.length) {
     findings.error('JDF_PARTITION', resource, `PartIDKeys of ${resource.name} names a key twice.`);
   }
-  checkParts(resource, resource, names, findings);
+  checkParts(resource, resource, names, 0, findings);
 }
 
 function checkParts(
   root: XmlElement,
   parent: XmlElement,
   names: readonly string[],
+  level: number,
   findings: Findings,
 ): void {
   const parts = partsOf(parent);
   // Same-named elements without keys in a resource without PartIDKeys are sub-elements of their own kind.
-  const partitioned = names.length > 0 || partitionKeysOf(root).length > 0;
   const seen = new Set<string>();
   for (const part of parts) {
+    if (findings.full) return;
     const stated = part.attributes.filter(({ uri, local }) => uri === '' && KEYS.has(local));
-    if (!partitioned && stated.length === 0) continue;
-    const [name, ...deeper] = names;
+    if (names.length === 0 && stated.length === 0) continue;
+    const name = names[level];
     const right = stated.length === 1 && stated[0]!.local === name;
     if (!right) {
       const has = stated.map(({ local }) => local).join(' and ') || 'no key';
@@ -54,8 +55,8 @@ function checkParts(
     }
     seen.add(value);
     checkLeafAttributes(part, findings);
-    checkIdentical(root, part, findings);
-    checkParts(root, part, deeper, findings);
+    checkIdentical(root, part, names, level + 1, findings);
+    checkParts(root, part, names, level + 1, findings);
   }
 }
 
@@ -69,13 +70,18 @@ function checkLeafAttributes(part: XmlElement, findings: Findings): void {
 }
 
 /** Identical must name one part of the same level that is there and is not itself Identical to another. */
-function checkIdentical(root: XmlElement, part: XmlElement, findings: Findings): void {
+function checkIdentical(
+  root: XmlElement,
+  part: XmlElement,
+  names: readonly string[],
+  level: number,
+  findings: Findings,
+): void {
   for (const identical of childElements(part, 'Identical')) {
     const named = childElements(identical, 'Part')[0];
     const selection = named === undefined ? {} : keysOf(named);
     const found = selectPart(root, selection);
     const target = found?.chain.at(-1);
-    const level = levelOf(root, part);
     if (target === undefined || found!.chain.length !== Object.keys(selection).length + 1) {
       findings.error('JDF_PARTITION', identical, `Identical names a part of ${root.name} that is not there.`);
     } else if (found!.chain.length - 1 !== level) {
@@ -83,7 +89,7 @@ function checkIdentical(root: XmlElement, part: XmlElement, findings: Findings):
         'JDF_PARTITION',
         identical,
         'Identical names a part of another level.',
-        `It must name ${partitionKeysOf(root).slice(0, level).join(', ')}.`,
+        `It must name ${names.slice(0, level).join(', ')}.`,
       );
     } else if (target === part || childElements(target, 'Identical').length > 0) {
       findings.error(
@@ -93,18 +99,6 @@ function checkIdentical(root: XmlElement, part: XmlElement, findings: Findings):
       );
     }
   }
-}
-
-function levelOf(root: XmlElement, part: XmlElement): number {
-  const depthIn = (el: XmlElement): number | undefined => {
-    if (el === part) return 0;
-    for (const child of partsOf(el)) {
-      const depth = depthIn(child);
-      if (depth !== undefined) return depth + 1;
-    }
-    return undefined;
-  };
-  return depthIn(root) ?? 0;
 }
 
 /** A sub-element written inline may not be partitioned: only a resource of its own may, by a reference. */
