@@ -1,0 +1,57 @@
+/** The facts of the standard that are written down by hand in the library, against the official schema. */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import * as jdf from '#libs/jdf';
+import { standardsFolder } from './samples.js';
+
+const SCHEMA = 'http://www.w3.org/2001/XMLSchema';
+
+function schema(file: string): jdf.XmlElement {
+  const doc = jdf.parseXml(new Uint8Array(readFileSync(join(standardsFolder(), 'jdf', 'schema', file))));
+  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
+  return doc.value.root;
+}
+
+const types = schema('JDFTypes.xsd');
+
+function enumeration(name: string): string[] {
+  const type = jdf
+    .childElements(types, 'simpleType', SCHEMA)
+    .find((el) => jdf.attributeOf(el, 'name') === name);
+  if (type === undefined) throw new Error(`The schema has no ${name}.`);
+  return [...jdf.descendants(type)]
+    .filter(({ local }) => local === 'enumeration')
+    .map((el) => jdf.attributeOf(el, 'value') ?? '');
+}
+
+describe('closed lists', () => {
+  it.each([
+    ['JDFJMFVersion', jdf.versions],
+    ['eNodeStatus_', jdf.nodeStatuses],
+    ['eNodePhaseTimeStatus_', jdf.phaseStatuses],
+    ['eEndStatusOfNode_', jdf.runEndStatuses],
+    ['eActivation_', jdf.activations],
+    ['eResourceStatus_', jdf.resourceStatuses],
+    ['eResourceClass_', jdf.resourceClasses],
+    ['eUsage_', jdf.usages],
+    ['eDeviceStatus_', jdf.deviceStatuses],
+    ['eQueueStatus_', jdf.queueStatuses],
+    ['eQueueEntryStatus_', jdf.queueEntryStatuses],
+    ['eNotificationClass_', jdf.notificationClasses],
+    ['ePartUsage_', jdf.partUsages],
+    ['ePartitionKeys_', jdf.partitionKeys],
+  ])('of %s have the members that the schema lists', (name, ours) => {
+    expect([...ours].sort()).toEqual(enumeration(name).sort());
+  });
+});
+
+describe('messages', () => {
+  it('of every kind served have a type in the schema', () => {
+    const named = new Set(
+      ['JDFMessage.xsd', 'JDFCore.xsd'].flatMap((file) =>
+        jdf.childElements(schema(file), 'complexType', SCHEMA).map((el) => jdf.attributeOf(el, 'name')),
+      ),
+    );
+    expect(Object.keys(jdf.standardMessages).filter((kind) => !named.has(kind))).toEqual([]);
+  });
+});
