@@ -2,7 +2,7 @@ import type { Instant } from '#libs/kernel';
 import { isFinal, nodeStatus } from '../machines/index.js';
 import type { NodeStatus, Phase, Source } from '../state/ticket.js';
 import { type FileDraft, samePhase } from './draft.js';
-import { endStep } from './settle.js';
+import { correctEnded, endStep } from './settle.js';
 
 /** One phase as a device or a person reports it. */
 export interface PhaseReport {
@@ -121,8 +121,11 @@ function recount(draft: FileDraft, stepId: string): void {
   const phases = draft.phases.filter((phase) => phase.stepId === stepId);
   const good = phases.reduce((sum, phase) => sum + phase.good, 0);
   const waste = phases.reduce((sum, phase) => sum + phase.waste, 0);
+  const start = phases[0]?.start ?? step.start;
+  draft.setStep(stepId, { start });
   if (good === step.good && waste === step.waste) return;
   draft.setStep(stepId, { good, waste });
+  if (isFinal(nodeStatus, step.status)) correctEnded(draft, stepId);
   draft.event(
     'step.counted',
     { good, waste, unit: step.unit, planned: step.outAmount },

@@ -42,6 +42,14 @@ export function endStep(
   routeReadySteps(draft);
 }
 
+/** Counts of a step changed after its end: what it made and used is corrected; what has begun since stays begun. */
+export function correctEnded(draft: FileDraft, stepId: string): void {
+  const step = draft.step(stepId);
+  settleUses(draft, stepId, true);
+  if (step.status !== 'Completed') return;
+  for (const id of step.outputs) draft.setResource(id, { produced: step.good });
+}
+
 function makeAvailable(draft: FileDraft, stepId: string, end: Instant): void {
   const step = draft.step(stepId);
   for (const id of step.outputs) {

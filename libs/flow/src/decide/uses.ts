@@ -1,5 +1,5 @@
 import { isFinal, nodeStatus } from '../machines/index.js';
-import type { Source, Use } from '../state/ticket.js';
+import type { Source, Step, Use } from '../state/ticket.js';
 import type { FileDraft } from './draft.js';
 
 /**
@@ -88,40 +88,41 @@ function drawUpTo(draft: FileDraft, use: Use, actual: number): void {
 /**
  * Closes the books of a step that ended: what was used leaves the process as good or as waste, and what was set aside
  * and not needed goes back. Where the device never said what it used, the counts say it (paper), or the plan does,
- * scaled to what really ran (ink, plates): then marked as assumed.
+ * scaled to what really ran (ink, plates): then marked as assumed. `again`: they were closed before, and counts that
+ * came late correct them.
  */
-export function settleUses(draft: FileDraft, stepId: string): void {
+export function settleUses(draft: FileDraft, stepId: string, again = false): void {
+  for (const use of draft.uses.filter((row) => row.stepId === stepId)) settleUse(draft, use, again);
+}
+
+function settleUse(draft: FileDraft, use: Use, again: boolean): void {
+  const { stepId, item, unit } = use;
   const step = draft.step(stepId);
+  drawUpTo(draft, use, usedInAll(step, use));
+  const drawn = draft.uses.find((row) => row.stepId === stepId && row.item === item)!;
+  const lost = unit === 'kg' ? drawn.waste : Math.max(drawn.waste, drawn.actual - step.good - step.samples);
+  const waste = Math.max(0, Math.min(drawn.actual, again ? drawn.actual - step.good - step.samples : lost));
+  const gone = again ? { good: use.actual - use.waste, waste: use.waste } : { good: 0, waste: 0 };
+  const reason = again ? 'count corrected' : 'step ended';
+  const leave = (amount: number, to: 'good' | 'spoils' | 'scrap'): void => {
+    draft.move({ item, unit, amount, from: 'process', to, reason }, stepId);
+    draft.move({ item, unit, amount: -amount, from: to, to: 'process', reason }, stepId);
+  };
+  // Corrections come back into the process first, so that it never gives out more than it holds.
+  leave(waste - gone.waste, lossAccount(use));
+  leave(drawn.actual - waste - gone.good, 'good');
+  draft.move(
+    { item, unit, amount: drawn.reserved, from: 'reserved', to: 'store', reason: 'not needed' },
+    stepId,
+  );
+  draft.setUse(stepId, item, { waste, reserved: 0 });
+}
+
+/** All that a step used of one thing. The counters are the floor: nobody printed more sheets than were drawn. */
+function usedInAll(step: Step, use: Use): number {
   const fed = step.good + step.waste + step.samples;
-  for (const use of draft.uses.filter((row) => row.stepId === stepId)) {
-    const share = step.inAmount > 0 ? fed / step.inAmount : 0;
-    const counted = use.unit === 'sheets' || use.unit === 'plates' ? fed : use.planned * share;
-    const said = use.source === 'assumed' ? 0 : use.actual;
-    // The counters of the step are the floor: nobody printed more sheets than were drawn.
-    const actual = Math.max(said, use.source === 'assumed' || use.unit === 'sheets' ? counted : 0);
-    drawUpTo(draft, use, actual);
-    const drawn = draft.uses.find((row) => row.stepId === stepId && row.item === use.item)!;
-    const lost =
-      use.unit === 'kg' ? drawn.waste : Math.max(drawn.waste, drawn.actual - step.good - step.samples);
-    const waste = Math.max(0, Math.min(drawn.actual, lost));
-    draft.setUse(stepId, use.item, { waste, reserved: 0 });
-    const done = (amount: number, to: 'good' | 'spoils' | 'scrap'): void =>
-      draft.move(
-        { item: use.item, unit: use.unit, amount, from: 'process', to, reason: 'step ended' },
-        stepId,
-      );
-    done(drawn.actual - waste, 'good');
-    done(waste, lossAccount(use));
-    draft.move(
-      {
-        item: use.item,
-        unit: use.unit,
-        amount: drawn.reserved,
-        from: 'reserved',
-        to: 'store',
-        reason: 'not needed',
-      },
-      stepId,
-    );
-  }
+  const share = step.inAmount > 0 ? fed / step.inAmount : 0;
+  if (use.unit === 'sheets') return Math.max(use.source === 'assumed' ? 0 : use.actual, fed);
+  if (use.source !== 'assumed') return use.actual;
+  return use.unit === 'plates' ? fed : use.planned * share;
 }
