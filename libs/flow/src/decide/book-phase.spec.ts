@@ -113,7 +113,7 @@ describe('booking phases of a step', () => {
       { start: 4000, at: 5000, status: 'Completed', good: 111, waste: 2 },
     ];
     const clean = book(aFile(), ...story);
-    fc.assert(
+    return fc.assert(
       fc.property(fc.shuffledSubarray([...story, ...story], { minLength: story.length * 2 }), (disorder) => {
         const file = book(aFile(), ...disorder);
         expect(printOf(file)).toEqual(printOf(clean));
@@ -192,7 +192,7 @@ describe('booking stock with the counts', () => {
   });
 
   it('moves as much out of the process as went into it, whatever was counted', () => {
-    fc.assert(
+    return fc.assert(
       fc.property(fc.nat(1000), fc.nat(1000), fc.nat(1000), (good, waste, reserved) => {
         const { change } = decideOn(
           aFile({ steps: [aStep('print')], uses: [aUse('print', 'silk-115', { reserved })] }),
