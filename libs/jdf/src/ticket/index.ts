@@ -15,6 +15,7 @@ export {
 export {
   effectivePart,
   type Partition,
+  partAttribute,
   partitionKeysOf,
   partitionLeaves,
   partsOf,

@@ -92,6 +92,15 @@ export function effectivePart({ chain }: Partition): XmlElement {
   return { ...root, attributes, children };
 }
 
+/** An attribute of a part: its own, or that of the nearest level around it that states it. */
+export function partAttribute({ chain }: Partition, name: string): string | undefined {
+  for (let i = chain.length - 1; i >= 0; i--) {
+    const value = attributeOf(chain[i]!, name);
+    if (value !== undefined) return value;
+  }
+  return undefined;
+}
+
 /** Inline element and reference mean the same, so they replace one another. */
 function baseName(el: XmlElement): string {
   return `${el.uri} ${el.local.replace(/Ref$/, '')}`;

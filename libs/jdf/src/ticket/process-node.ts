@@ -18,7 +18,7 @@ import { attributeOf, type XmlDocument, type XmlElement } from '../xml/index.js'
 import { singleInput } from './administration.js';
 import { linksOf, type ResourceLink } from './links.js';
 import { activationOf, inheritedAttribute, nodesOf, processesOf } from './node.js';
-import { effectivePart, partitionLeaves, selectPart } from './partition.js';
+import { effectivePart, partAttribute, partitionLeaves, selectPart } from './partition.js';
 
 /** A resource that a process uses or makes. Amounts are in the unit of the resource. */
 export interface LinkedResource {
@@ -132,23 +132,25 @@ function readLinked(
   const amounts = linkAmounts.read(link, findings) ?? {};
   const [only, ...more] = parts;
   const selected = more.length > 0 ? undefined : selectPart(resource, only ?? {});
-  const view = selected === undefined ? resource : effectivePart(selected);
-  const stock = number.read(attributeOf(view, 'Amount') ?? '');
+  const stated = (attribute: string): string =>
+    (selected === undefined ? attributeOf(resource, attribute) : partAttribute(selected, attribute)) ?? '';
   return {
     name,
     id: attributeOf(resource, 'ID') ?? '',
     usage: usage === 'Output' ? 'Output' : 'Input',
     processUsage,
     ...amounts,
-    amount: amounts.amount ?? stock,
-    status: attributeOf(view, 'Status') ?? '',
+    amount: amounts.amount ?? number.read(stated('Amount')),
+    status: stated('Status'),
     parts,
-    // Only on demand: many links may lead to one resource of many parts.
+    // These two only on demand: many links may lead to one resource of many parts.
     get leaves() {
       const all = partitionLeaves(resource).map(({ keys }) => keys);
       return parts.length === 0 ? all : all.filter((keys) => parts.some((part) => agrees(keys, part)));
     },
-    view,
+    get view() {
+      return selected === undefined ? resource : effectivePart(selected);
+    },
     link,
     resource,
   };
