@@ -35,7 +35,7 @@ function strippingParams({ plan, plant, idOf }: StepScope): ResourceDraft {
       element('StrippingParams', { SheetName: sheet.name, WorkStyle: sheet.workStyle }, [
         ...media[at]!.map(({ key }) => element('MediaRef', { rRef: idOf(key) })),
         ...patternsOf(plan, sheet).map((pattern, n) =>
-          element('StrippingParams', leaf(pattern.places, n), [
+          element('StrippingParams', leaf(plan, pattern.places, n), [
             pattern.element,
             ...pattern.places.map(position),
             cellParams(plan, sheet, pattern.places),
@@ -47,8 +47,10 @@ function strippingParams({ plan, plant, idOf }: StepScope): ResourceDraft {
   };
 }
 
-function leaf(places: readonly Place[], at: number): Record<string, string | undefined> {
-  const signatures = distinct(places.map((place) => place.signature)).filter((name) => name !== '');
+function leaf(plan: Plan, places: readonly Place[], at: number): Record<string, string | undefined> {
+  const signatures = distinct(places.map((place) => place.signature)).filter((name) =>
+    plan.binding.signatureOrder.includes(name),
+  );
   return {
     BinderySignatureName: `B${at + 1}`,
     AssemblyIDs: signatures.length > 0 ? signatures.map(token).join(' ') : undefined,

@@ -21,7 +21,8 @@ export function patternsOf(plan: Plan, sheet: PlanSheet): readonly Pattern[] {
   const found = new Map<string, { places: Place[]; element: XmlElement }>();
   for (const place of placesOf(plan, sheet)) {
     const made = binderySignature(plan, sheet, place);
-    const key = `${place.signature} ${JSON.stringify(made)}`;
+    // Signatures that are bound are told apart even where they are folded alike.
+    const key = `${plan.binding.kind === 'None' ? '' : place.signature} ${JSON.stringify(made)}`;
     const known = found.get(key);
     if (known === undefined) found.set(key, { places: [place], element: made });
     else known.places.push(place);

@@ -1,31 +1,26 @@
 import type { Plant } from '#libs/craft';
 import {
-  appended,
   attributeOf,
-  childElements,
   elementsLike,
-  findById,
   firstChild,
-  nodesOf,
   replaceElements,
   text,
   withAttributes,
   withChildren,
   writeXml,
-  type XmlDocument,
   type XmlElement,
   type XmlNode,
   XSI_NAMESPACE,
 } from '#libs/jdf';
 import { done, error, hasErrors, type Instant, isoTime, type Result, refuse } from '#libs/kernel';
 import type { StoredDocument } from '../../ports.js';
-import type { Resource, TicketFile } from '../../state/ticket.js';
+import type { TicketFile } from '../../state/ticket.js';
 import { madeKey } from '../build/exchange.js';
-import { isLast } from '../build/lookup.js';
 import { shortText } from '../build/values.js';
 import type { Registry } from '../registry.js';
 import { type Agent, stepAudits } from './audits.js';
 import { describeNode, type NodeDraft } from './describe-node.js';
+import { type FinalProduct, nameProduct, productOf } from './final-product.js';
 import { IdBook } from './ids.js';
 import { productDocument } from './product-node.js';
 import { jdfOf, scopes } from './scope.js';
@@ -59,9 +54,7 @@ export function writeTicket(
   const document = came ?? productDocument(file.ticket, plan);
   const product = productOf(document);
   const ids = new IdBook(document);
-  const last = finalResource(file);
-  const wanted = last && wantedComponent(document, product);
-  if (last && wanted) ids.alias(madeKey(last.id), attributeOf(wanted, 'ID')!);
+  const final = nameProduct(document, product, file, ids);
   const scopeOf = scopes(plan, options.plant ?? null, file, original, ids);
   const nodes = plan.steps.flatMap((planStep): NodeDraft[] => {
     const step = file.steps.find((row) => row.id === planStep.id);
@@ -69,46 +62,24 @@ export function writeTicket(
   });
   const problems = nodes.flatMap((node) => node.problems);
   if (hasErrors(problems)) return refuse(...problems);
-  const changed = wanted && last ? new Map([[wanted, withProgress(wanted, file, last)]]) : new Map();
-  const updated = replaceElements(document, changed);
+  const updated =
+    final === null
+      ? document
+      : replaceElements(document, new Map([[final.component, withProgress(final, file)]]));
   const at = productOf(updated);
   const overlay = withSteps(at, file, nodes, ids, options, {
-    known: last && wanted ? madeKey(last.id) : null,
+    known: final && madeKey(final.row.id),
     declareXsi: !declaresXsi(updated.root),
     fresh: came === null,
   });
   return done(writeXml(replaceElements(updated, new Map([[at, overlay]]))), problems);
 }
 
-/** The node that the plan is about: the first product node, as when the ticket was read. */
-export function productOf(document: XmlDocument): XmlElement {
-  const nodes = [...nodesOf(document.root)];
-  return nodes.find((node) => attributeOf(node, 'Type') === 'Product') ?? document.root;
-}
-
-/** What the last step makes; null where the job ends in several things, for then none of them is the product. */
-function finalResource(file: TicketFile): Resource | null {
-  const plan = file.ticket.plan!;
-  const ends = plan.steps.filter((step) => isLast(plan, step));
-  const ids = file.steps.find((step) => ends.length === 1 && step.id === ends[0]!.id)?.outputs ?? [];
-  const row = file.resources.find(({ id }) => ids.length === 1 && id === ids[0]);
-  return row?.name === 'Component' ? row : null;
-}
-
-/** The Component that the product node has as output, if it lies where its child nodes may link it. */
-function wantedComponent(document: XmlDocument, product: XmlElement): XmlElement | null {
-  const pool = firstChild(product, 'ResourceLinkPool');
-  const links = pool === undefined ? [] : childElements(pool, 'ComponentLink');
-  const link = links.find((one) => attributeOf(one, 'Usage') === 'Output');
-  const resource = link && findById(document, attributeOf(link, 'rRef') ?? '');
-  return resource?.local === 'Component' ? resource : null;
-}
-
-function withProgress(wanted: XmlElement, file: TicketFile, last: Resource): XmlElement {
-  return withAttributes(wanted, {
-    Status: last.status,
-    Amount: attributeOf(wanted, 'Amount') ?? file.ticket.quantity,
-    ...(last.produced > 0 ? { AmountProduced: last.produced } : {}),
+function withProgress({ component, row }: FinalProduct, file: TicketFile): XmlElement {
+  return withAttributes(component, {
+    Status: row.status,
+    Amount: attributeOf(component, 'Amount') ?? file.ticket.quantity,
+    ...(row.produced > 0 ? { AmountProduced: row.produced } : {}),
   });
 }
 
@@ -152,7 +123,7 @@ function withSteps(
     const audits = stepAudits(file, node, idOf, agent, options.now);
     return settledIn(writeChildNode(node, idOf, audits, overlay.declareXsi), product, 1);
   });
-  return withAttributes(appended(at, ...children.flatMap((child) => [text('\n  '), child]), text('\n')), {
+  return withAttributes(withNodes(at, children), {
     Status: ticket.status,
     StatusDetails: ticket.statusDetails === null ? undefined : shortText(ticket.statusDetails),
     Activation: ticket.activation,
@@ -173,6 +144,11 @@ function withPooled(node: XmlElement, name: string, more: readonly XmlElement[])
   }
   const fresh = elementsLike(node)(name, {}, [...added, text('\n  ')]);
   return withChildren(node, [text('\n  '), fresh, ...node.children]);
+}
+
+function withNodes(node: XmlElement, nodes: readonly XmlElement[]): XmlElement {
+  const added = nodes.flatMap((child): XmlNode[] => [text('\n  '), child]);
+  return withChildren(node, [...trimmed(node.children), ...added, text('\n')]);
 }
 
 /** Without the line end before the end tag, which comes after what is added. */

@@ -15,7 +15,7 @@ import type { Step, TicketFile } from '../../state/ticket.js';
 import { shortText } from '../build/values.js';
 import type { Registry } from '../registry.js';
 import { describeNode } from './describe-node.js';
-import { productOf } from './export-ticket.js';
+import { nameProduct, productOf } from './final-product.js';
 import { IdBook } from './ids.js';
 import { OWN_VERSION, productDocument } from './product-node.js';
 import { jdfOf, scopes } from './scope.js';
@@ -52,6 +52,7 @@ export function writeProcessTicket(
   const document = jdfOf(original) ?? productDocument(ticket, ticket.plan);
   const product = productOf(document);
   const ids = new IdBook(document);
+  nameProduct(document, product, file, ids);
   const idOf = (key: string): string => ids.idOf(key);
   const scopeOf = scopes(ticket.plan, options.plant ?? null, file, original, ids);
   const node = describeNode(planStep, step, {

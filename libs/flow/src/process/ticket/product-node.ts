@@ -2,6 +2,7 @@ import type { Plan, PlanProductPart } from '#libs/craft';
 import {
   documentOf,
   element,
+  indented,
   JDF_NAMESPACE,
   type XmlDocument,
   type XmlElement,
@@ -46,7 +47,7 @@ export function productDocument(ticket: Ticket, plan: Plan): XmlDocument {
       ),
     ],
   );
-  return documentOf(root);
+  return documentOf(indented(root));
 }
 
 function link(resource: XmlElement, ticket: Ticket): XmlElement {
