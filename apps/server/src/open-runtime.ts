@@ -61,7 +61,6 @@ export async function openRuntime(settings: Settings, log: Log): Promise<OpenRun
       allowedHosts: settings.ALLOWED_HOSTS,
       maxBytes: settings.BODY_LIMIT_MB * 1024 * 1024,
     });
-    const drivers = makeDeviceLink({ guard: documents.guard, clock, ids, senderId: settings.DEVICE_ID });
     const ports: EnginePorts = {
       store,
       queue,
@@ -71,14 +70,7 @@ export async function openRuntime(settings: Settings, log: Log): Promise<OpenRun
       log,
       deviceId: settings.DEVICE_ID,
       jmfUrl: `${publicUrl(settings)}/jmf`,
-      link: {
-        submit: (device, parcel) => drivers.submit(device, parcel),
-        instruct: (device, entry, wanted) => drivers.instruct(device, entry, wanted),
-        async knownEntries(device) {
-          const answer = await drivers.queueStatus(device);
-          return answer.kind === 'entries' ? answer.entries.map((entry) => entry.queueEntryId) : null;
-        },
-      },
+      link: makeDeviceLink({ guard: documents.guard, clock, ids, senderId: settings.DEVICE_ID }),
     };
     const runtime: Runtime = {
       settings,

@@ -40,6 +40,10 @@ export function makeDeviceLink(ports: DriverPorts, more: readonly DriverKind[] =
     async queueStatus(device) {
       return drivers.get(device.driver)?.queueStatus(device) ?? { kind: 'unknown' };
     },
+    async knownEntries(device) {
+      const answer = await drivers.get(device.driver)?.queueStatus(device);
+      return answer?.kind === 'entries' ? answer.entries.map((entry) => entry.queueEntryId) : null;
+    },
     driver: (name) => drivers.get(name),
     require(names) {
       const missing = [...new Set(names)].filter((name) => !drivers.has(name));
