@@ -1,3 +1,4 @@
+export { checkDocument, type DocumentVerdict } from './check-document.js';
 export { formatDuration, parseDateTime, parseDuration } from './codec/index.js';
 export type * from './elements/index.js';
 export * from './enumerations.js';

@@ -147,7 +147,7 @@ describe('checking partitions', () => {
     ],
     ['a value twice', '<ExposedMedia SheetName="S1"/><ExposedMedia SheetName="S1"/>', '[2]'],
     ['a part with an ID', '<ExposedMedia SheetName="S1" ID="y"/>', ''],
-  ])('finds %s', (_what, parts, place) => {
+  ])('finds in the parts of a resource %s', (_what, parts, place) => {
     expect(check(plates(parts))).toEqual([`JDF_PARTITION 3 ${at}/ExposedMedia${place}`]);
   });
 
