@@ -1,0 +1,3 @@
+/** Media types of the JDF specification. */
+export const JMF_TYPE = 'application/vnd.cip4-jmf+xml';
+export const JDF_TYPE = 'application/vnd.cip4-jdf+xml';
