@@ -1,0 +1,187 @@
+import {
+  attributeOf,
+  childElements,
+  descendants,
+  firstChild,
+  parseXml,
+  readAudits,
+  readProduct,
+  type XmlDocument,
+} from '#libs/jdf';
+import { bookletPlan } from '../../../../../test/kit/booklet-plan.js';
+import { MONDAY, storedDocument, ticketFile } from '../../../../../test/kit/ticket-files.js';
+import { exportTicket } from '../index.js';
+
+const options = { now: MONDAY + 6 * 3_600_000, version: '0.1.0' };
+const MINUTE = 60_000;
+
+// Our own words in the form of the standard's product tickets, with something foreign and IDs like ours in it.
+const ORIGINAL = `<?xml version="1.0" encoding="UTF-8"?>
+<!-- from the front office -->
+<JDF xmlns="http://www.CIP4.org/JDFSchema_1_1" xmlns:shop="urn:example:shop" ID="sl_root" JobID="J-300" Type="Product"
+  Status="Waiting" Version="1.6" shop:desk="3">
+  <ResourcePool>
+    <Component ID="Books" Class="Quantity" ComponentType="Block FinalProduct" Status="Unavailable"><shop:Shelf   no='7'/></Component>
+  </ResourcePool>
+  <ResourceLinkPool>
+    <ComponentLink rRef="Books" Usage="Output" Amount="300"/>
+  </ResourceLinkPool>
+</JDF>
+`;
+
+function exported(state: Parameters<typeof ticketFile>[1], original: string | null = null): string {
+  const file = ticketFile(bookletPlan(), state, original === null ? 'order' : 'jdf');
+  const result = exportTicket(file, original === null ? null : storedDocument(original), options);
+  if (!result.ok) throw new Error(JSON.stringify(result.problems));
+  return result.value;
+}
+
+function parsed(text: string): XmlDocument {
+  const result = parseXml(text);
+  if (!result.ok) throw new Error(JSON.stringify(result.problems));
+  return result.value;
+}
+
+const nodeOf = (doc: XmlDocument, step: string) =>
+  childElements(doc.root, 'JDF').find((node) => attributeOf(node, 'JobPartID') === step)!;
+
+describe('an exported ticket', () => {
+  it('keeps everything of the document it came in', () => {
+    const text = exported('running', ORIGINAL);
+    expect(text).toContain('<!-- from the front office -->');
+    expect(text).toContain("<shop:Shelf   no='7'/>");
+    expect(text).toContain('shop:desk="3"');
+  });
+
+  it('gives what it adds IDs that are new to the document', () => {
+    const ids = [...descendants(parsed(exported('planned', ORIGINAL)).root)].flatMap(
+      (el) => attributeOf(el, 'ID') ?? [],
+    );
+    expect(new Set(ids).size).toBe(ids.length);
+    expect(ids.filter((id) => id.startsWith('sl_'))).toEqual(['sl_root']);
+  });
+
+  it('lets the last step make the product that the document names', () => {
+    const doc = parsed(exported('completed', ORIGINAL));
+    const pool = firstChild(nodeOf(doc, 'stitch'), 'ResourceLinkPool')!;
+    const output = childElements(pool, 'ComponentLink').find(
+      (link) => attributeOf(link, 'Usage') === 'Output',
+    )!;
+    expect(attributeOf(output, 'rRef')).toBe('Books');
+    const books = firstChild(firstChild(doc.root, 'ResourcePool')!, 'Component')!;
+    expect([
+      attributeOf(books, 'Status'),
+      attributeOf(books, 'Amount'),
+      attributeOf(books, 'AmountProduced'),
+    ]).toEqual(['Available', '300', '299']);
+  });
+
+  it('says of the product and of each step how far it is', () => {
+    const doc = parsed(exported('aborted'));
+    expect(attributeOf(doc.root, 'Status')).toBe('Aborted');
+    expect(childElements(doc.root, 'JDF').map((node) => attributeOf(node, 'Status'))).toEqual([
+      'Completed',
+      'Aborted',
+      'Aborted',
+      'Aborted',
+      'Aborted',
+    ]);
+  });
+
+  it('writes several processes of one step as one Combined node', () => {
+    const stitch = nodeOf(parsed(exported('planned')), 'stitch');
+    expect([attributeOf(stitch, 'Type'), attributeOf(stitch, 'Types')]).toEqual([
+      'Combined',
+      'Collecting Stitching Trimming',
+    ]);
+    const links = childElements(firstChild(stitch, 'ResourceLinkPool')!);
+    const indexes = links.map((link) => [link.local, attributeOf(link, 'CombinedProcessIndex')]);
+    expect(indexes).toContainEqual(['CollectingParamsLink', '0']);
+    expect(indexes).toContainEqual(['StitchingParamsLink', '1']);
+    expect(indexes).toContainEqual(['TrimmingParamsLink', '2']);
+    expect(indexes.filter(([name]) => name === 'ComponentLink')).toEqual([
+      ['ComponentLink', '0'],
+      ['ComponentLink', '2'],
+    ]);
+  });
+
+  it('audits the phases, the consumption and the run of a step in the order of time', () => {
+    const doc = parsed(exported('running'));
+    const audits = readAudits(doc, nodeOf(doc, 'print-1'));
+    if (!audits.ok) throw new Error(JSON.stringify(audits.problems));
+    expect(audits.value.map(({ kind }) => kind)).toEqual([
+      'Created',
+      ...Array(4).fill('PhaseTime'),
+      ...Array(5).fill('ResourceAudit'),
+      'ProcessRun',
+    ]);
+    const times = audits.value.map(({ timeStamp }) => timeStamp ?? 0);
+    expect(times).toEqual(times.toSorted((a, b) => a - b));
+    const start = MONDAY + 120 * MINUTE;
+    const phases = audits.value.flatMap((audit) => (audit.kind === 'PhaseTime' ? [audit] : []));
+    expect(phases.map((phase) => [phase.start, phase.end, phase.status])).toEqual([
+      [start, start + 10 * MINUTE, 'Setup'],
+      [start + 10 * MINUTE, start + 20 * MINUTE, 'InProgress'],
+      [start + 20 * MINUTE, start + 25 * MINUTE, 'Stopped'],
+      [start + 25 * MINUTE, start + 40 * MINUTE, 'InProgress'],
+    ]);
+    // 40 minutes less the stop of 5: the standard's net time without breaks.
+    expect(audits.value.at(-1)).toMatchObject({
+      kind: 'ProcessRun',
+      endStatus: 'Completed',
+      durationS: 35 * 60,
+    });
+  });
+
+  it('states what was used before what was planned', () => {
+    const doc = parsed(exported('completed'));
+    const audits = readAudits(doc, nodeOf(doc, 'plates-1'));
+    const used = audits.ok ? audits.value.find(({ kind }) => kind === 'ResourceAudit') : undefined;
+    expect(used).toMatchObject({
+      links: [
+        {
+          name: 'Media',
+          partAmounts: [{ actualAmount: 8 }, { actualAmount: 2, parts: [{ Condition: 'Waste' }] }],
+        },
+        { name: 'Media', amount: 8 },
+      ],
+    });
+  });
+
+  it('is an open phase while a step runs, and has no run yet', () => {
+    const doc = parsed(exported('running'));
+    const audits = readAudits(doc, nodeOf(doc, 'stitch'));
+    const list = audits.ok ? audits.value : [];
+    expect(list.at(-1)).toMatchObject({ kind: 'PhaseTime', status: 'InProgress' });
+    expect(list.at(-1)).not.toHaveProperty('end');
+    expect(list.some(({ kind }) => kind === 'ProcessRun')).toBe(false);
+  });
+
+  it('reads as the product that was ordered when it came as an order', () => {
+    const product = readProduct(parsed(exported('planned')));
+    if (!product.ok) throw new Error(JSON.stringify(product.problems));
+    const { value } = product;
+    expect(value.jobId?.value).toBe('J-300');
+    expect(value.amount.value).toBe(300);
+    expect(value.pages?.value).toBe(16);
+    expect(value.bindingType?.value).toBe('SaddleStitch');
+    expect(value.finishedDimensionsMm?.value.widthMm).toBeCloseTo(210, 3);
+    expect(value.finishedDimensionsMm?.value.heightMm).toBeCloseTo(297, 3);
+    expect(value.inksFront?.value).toEqual(['Cyan', 'Magenta', 'Yellow', 'Black']);
+    expect(value.weightGsm?.value).toBe(115);
+    expect(value.due?.value).toBe(MONDAY + 3 * 24 * 60 * MINUTE);
+    expect(value.jobPriority?.value).toBe(60);
+    expect(value.customerName?.value).toBe('Harbour players');
+  });
+
+  it('is refused without a plan, and with a plan that lacks what a machine must know', () => {
+    const file = ticketFile(bookletPlan(), 'planned');
+    const without = exportTicket({ ...file, ticket: { ...file.ticket, plan: null } }, null, options);
+    expect(without.problems[0]?.code).toBe('PLAN_MISSING');
+    const lacking = { ...file, ticket: { ...file.ticket, plan: { ...bookletPlan(), folding: [] } } };
+    expect(exportTicket(lacking, null, options)).toMatchObject({
+      ok: false,
+      problems: [{ path: '/folding' }],
+    });
+  });
+});
