@@ -1,8 +1,8 @@
 /** What leaves here is judged by the standard's own schema (JDF.xsd, with xmllint) and by the ticket checks. */
 import type { Plan } from '#libs/craft';
-import { exportTicket, processTicket } from '../../libs/flow/src/process/index.js';
 import { checkTicket, parseXml, type XmlDocument } from '#libs/jdf';
-import { bookletPlan, cardPlan } from '../kit/booklet-plan.js';
+import { exportTicket, processTicket } from '../../libs/flow/src/process/index.js';
+import { bookletPlan, cardPlan, sectionsPlan } from '../kit/booklet-plan.js';
 import { type FileState, MONDAY, storedDocument, ticketFile } from '../kit/ticket-files.js';
 import { samples, textOfSample } from './samples.js';
 import { schemaFaults } from './xmllint.js';
@@ -24,7 +24,11 @@ const inputs = {
   sample: { kind: 'jdf', original: storedDocument(text) },
   prefixed: { kind: 'jdf', original: storedDocument(prefixed) },
 } as const;
-const plans: Readonly<Record<string, Plan>> = { booklet: bookletPlan(), cards: cardPlan() };
+const plans: Readonly<Record<string, Plan>> = {
+  booklet: bookletPlan(),
+  cards: cardPlan(),
+  sections: sectionsPlan(),
+};
 
 function value<T>(result: { ok: true; value: T } | { ok: false; problems: readonly unknown[] }): T {
   if (!result.ok) throw new Error(JSON.stringify(result.problems));

@@ -1,6 +1,6 @@
 import type { Plan, PlanStep, Rotation } from '#libs/craft';
 import { attributeOf, descendants, type XmlElement } from '#libs/jdf';
-import { bookletPlan, cardPlan } from '../../../../test/kit/booklet-plan.js';
+import { bookletPlan, cardPlan, sectionsPlan } from '../../../../test/kit/booklet-plan.js';
 import { cutLines } from './build/cut-lines.js';
 import { layout } from './build/layout.js';
 import { folding } from './folding.process.js';
@@ -58,6 +58,24 @@ describe('stripping', () => {
     expect(values(cells, 'BackPages')).toEqual(['14 1 2 13', '9 6 5 10']);
     expect(values(cells, 'Orientation')).toEqual(['Up', 'Down']);
     expect(values(named(params!.resource.children!, 'BinderySignature'), 'NumberUp')).toEqual(['4 2']);
+  });
+
+  // Source: the same sample, BinderySignature B2x2.
+  it('lists the pages of 8-page sections by their place within the section, each section apart', () => {
+    const [params] = stripping.resources(scope(sectionsPlan(), 'prepress'));
+    const cells = named(params!.resource.children!, 'SignatureCell');
+    expect(values(cells, 'FrontPages')).toEqual(['7 0', '4 3', '7 0', '4 3']);
+    expect(values(cells, 'BackPages')).toEqual(['6 1', '5 2', '6 1', '5 2']);
+    const ids = values(named(params!.resource.children!, 'StrippingParams'), 'AssemblyIDs');
+    expect(ids.filter((id) => id !== undefined)).toEqual(['body-1', 'body-2']);
+  });
+
+  it('states the lip on the high folio as overfold of the back', () => {
+    const [params] = stripping.resources(scope(sectionsPlan(), 'prepress'));
+    const cells = named(params!.resource.children!, 'StripCellParams');
+    // 8 mm at 72 points an inch.
+    expect(values(cells, 'BackOverfold')).toEqual(['22.677', '22.677']);
+    expect(values(cells, 'FrontOverfold')).toEqual([undefined, undefined]);
   });
 
   it('places equal flat pieces by one description with a position each', () => {
