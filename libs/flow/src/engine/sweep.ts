@@ -29,12 +29,12 @@ export async function sweep(ports: EnginePorts): Promise<void> {
 }
 
 /** Sweeps again and again until called off. A sweep that fails is logged; the next one tries again. */
-export function keepSweeping(ports: EnginePorts): () => void {
+export function keepSweeping(ports: EnginePorts, everyS = SWEEP_EVERY_S): () => void {
   let off = false;
   let turn = 0;
   let cancel = (): void => undefined;
   const next = (): void => {
-    cancel = ports.clock.after(SWEEP_EVERY_S, async () => {
+    cancel = ports.clock.after(everyS, async () => {
       if (off) return;
       try {
         await sweep(ports);

@@ -1,0 +1,58 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { readSettings } from './settings.js';
+
+describe('settings from the environment', () => {
+  it('has the defaults of the outside contract', () => {
+    const { settings, errors, warnings } = readSettings({});
+    expect([errors, warnings]).toEqual([[], []]);
+    expect(settings).toMatchObject({
+      PORT: 7420,
+      HOST: '127.0.0.1',
+      ROLE: 'all',
+      DEVICE_ID: 'sidelay',
+      DEMO: false,
+      DEMO_SPEED: 60,
+      BODY_LIMIT_MB: 16,
+      LOG_LEVEL: 'info',
+    });
+  });
+
+  it('says one sentence for each wrong setting and never its value', () => {
+    const { settings, errors } = readSettings({
+      SIDELAY_PORT: 'seven',
+      SIDELAY_ROLE: 'everything',
+      SIDELAY_DATABASE_URL: 'mysql://secret-password@host/db',
+    });
+    expect(settings).toBeNull();
+    expect(errors.map((text) => text.split(':')[0])).toEqual([
+      'SIDELAY_PORT',
+      'SIDELAY_DATABASE_URL',
+      'SIDELAY_ROLE',
+    ]);
+    expect(errors.join()).not.toContain('secret-password');
+  });
+
+  it('warns of an unknown name and guesses what was meant', () => {
+    expect(readSettings({ SIDELAY_DATABASEURL: 'x', SIDELAY_COLOUR: 'y' }).warnings).toEqual([
+      'SIDELAY_DATABASEURL is no setting of Sidelay and was ignored; did you mean SIDELAY_DATABASE_URL?',
+      'SIDELAY_COLOUR is no setting of Sidelay and was ignored',
+    ]);
+  });
+
+  it('reads a secret from the file that NAME_FILE names', () => {
+    const folder = mkdtempSync(join(tmpdir(), 'settings-'));
+    try {
+      writeFileSync(join(folder, 'url'), 'postgres://plant@db/sidelay\n');
+      expect(readSettings({ SIDELAY_DATABASE_URL_FILE: join(folder, 'url') }).settings?.DATABASE_URL).toBe(
+        'postgres://plant@db/sidelay',
+      );
+      expect(readSettings({ SIDELAY_DATABASE_URL_FILE: join(folder, 'none') }).errors).toEqual([
+        "SIDELAY_DATABASE_URL_FILE: the file it names can't be read",
+      ]);
+    } finally {
+      rmSync(folder, { recursive: true });
+    }
+  });
+});

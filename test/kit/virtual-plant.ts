@@ -1,0 +1,175 @@
+import { readFileSync } from 'node:fs';
+import { type SimulatedDevice, simulatedDevice } from '../../apps/plant/src/index.js';
+import { documentDoor } from '../../apps/server/src/intake/fetch-document.js';
+import { receiveMessage } from '../../apps/server/src/intake/receive-message.js';
+import { sha256 } from '../../apps/server/src/intake/unpack.js';
+import { loadPlant, projectPath } from '../../apps/server/src/plant-file.js';
+import { preparePlant } from '../../apps/server/src/prepare-plant.js';
+import {
+  doWork,
+  type EnginePorts,
+  keepSweeping,
+  type LoggedEvent,
+  registerDevice,
+  type TicketFile,
+  takeIn,
+} from '../../libs/flow/src/index.js';
+import {
+  type Instant,
+  seededRandom,
+  seedFrom,
+  uuidV7Source,
+  VirtualClock,
+} from '../../libs/kernel/src/index.js';
+import { inlineQueue, type OpenStore, openStore } from '../../libs/store/src/index.js';
+import { makeDeviceLink } from '../../libs/wire/src/index.js';
+
+const JMF = 'application/vnd.cip4-jmf+xml';
+const SIMULATED = new Set(['prepress', 'platesetter', 'press', 'guillotine', 'folder', 'stitcher', 'binder']);
+
+export interface VirtualPlant {
+  readonly clock: VirtualClock;
+  readonly ports: EnginePorts;
+  readonly store: OpenStore;
+  /** Sends a document in, as if it were posted. */
+  submit(bytes: Uint8Array, key?: string): Promise<TicketFile>;
+  /** A file of demo-data/. */
+  demoFile(path: string): Uint8Array;
+  log(): Promise<readonly LoggedEvent[]>;
+  close(): Promise<void>;
+}
+
+/**
+ * The whole server and the whole simulated plant in one process and in virtual time: real database, real messages as
+ * bytes, the real driver; only sockets and clocks are replaced. One hub task runs at a time, so a seed repeats its story.
+ */
+export async function virtualPlant(options: {
+  readonly databaseUrl: string;
+  readonly schema: string;
+  readonly seed: number;
+  readonly start: Instant;
+  readonly faults?: Readonly<Record<string, readonly string[]>>;
+  readonly sweepEveryS?: number;
+}): Promise<VirtualPlant> {
+  const { databaseUrl, schema, seed, start } = options;
+  const inFlight = new Set<Promise<unknown>>();
+  const track = <T>(work: Promise<T>): Promise<T> => {
+    inFlight.add(work);
+    void work.catch(() => undefined).finally(() => inFlight.delete(work));
+    return work;
+  };
+  let turn: Promise<unknown> = Promise.resolve();
+  const oneAtATime = <T>(task: () => Promise<T>): Promise<T> => {
+    const mine = turn.then(task, task);
+    turn = mine.catch(() => undefined);
+    return track(mine);
+  };
+  const queue = inlineQueue();
+  const clock = new VirtualClock(start, async () => {
+    do {
+      await Promise.all(inFlight);
+      await queue.idle();
+    } while (inFlight.size > 0);
+  });
+  const ids = uuidV7Source(clock, seededRandom(seed));
+  const store = await openStore({ url: databaseUrl, schema, sequencing: 'inline' });
+  const plant = loadPlant(projectPath('demo-data', 'plant.yaml'));
+  if (!plant.ok) throw new Error(JSON.stringify(plant.problems));
+  const devices = new Map<string, SimulatedDevice>();
+  const documents = documentDoor(store, { fileRoots: [], allowedHosts: [], maxBytes: 16e6 });
+  const link = makeDeviceLink({
+    guard: documents.guard,
+    clock,
+    ids,
+    senderId: 'sidelay',
+    async post(url, body, contentType) {
+      const device = devices.get(new URL(url).hostname.split('.')[0]!);
+      try {
+        const answer = await device!.receive(body, contentType);
+        return { kind: 'answered', status: 200, contentType: JMF, body: Buffer.from(answer) };
+      } catch (cause) {
+        return { kind: 'silent', reason: cause instanceof Error ? cause.message : String(cause) };
+      }
+    },
+  });
+  const ports: EnginePorts = {
+    store,
+    queue,
+    link,
+    clock,
+    ids,
+    plant: plant.value,
+    log: () => undefined,
+    jmfUrl: 'http://hub.plant.invalid/jmf',
+    deviceId: 'sidelay',
+  };
+  await preparePlant(ports);
+  await queue.serve((work) => oneAtATime(() => doWork(ports, work)));
+  const stopSweeping = keepSweeping(ports, options.sweepEveryS);
+  for (const { id, kind, name } of plant.value.devices) {
+    if (!SIMULATED.has(kind)) continue;
+    const url = `http://${id}.plant.invalid/jmf`;
+    await registerDevice(ports, { id, kind, name, driver: 'jmf', url });
+    const device = simulatedDevice({
+      id,
+      kind: kind as Exclude<typeof kind, 'bench'>,
+      name,
+      hubJmf: ports.jmfUrl,
+      url,
+      clock,
+      random: seededRandom(seed ^ seedFrom(id)),
+      ids: uuidV7Source(clock, seededRandom(seed ^ seedFrom(`${id} ids`))),
+      heartbeatS: 4 * 3600,
+      faults: options.faults?.[id],
+      transport: (_to, body, contentType) =>
+        oneAtATime(() =>
+          receiveMessage(
+            ports,
+            documents,
+            typeof body === 'string' ? Buffer.from(body) : body,
+            contentType,
+            null,
+          ),
+        ),
+    });
+    devices.set(id, device);
+    device.start();
+  }
+  return {
+    clock,
+    ports,
+    store,
+    async submit(bytes, key) {
+      const taken = await oneAtATime(() =>
+        takeIn(ports, {
+          bytes,
+          sha256: sha256(bytes),
+          mediaType: 'application/octet-stream',
+          name: null,
+          intake: 'http',
+          ticket: { bytes, part: null },
+          problems: [],
+          key: key === undefined ? null : { scope: 'test', key },
+        }),
+      );
+      if (!taken.ok) throw new Error(JSON.stringify(taken.problems));
+      return taken.value.file;
+    },
+    demoFile: (path) => readFileSync(projectPath('demo-data', path)),
+    async log() {
+      const all: LoggedEvent[] = [];
+      for (;;) {
+        const page = await store.eventsAfter(all.at(-1)?.position ?? 0, 5000);
+        all.push(...page);
+        if (page.length < 5000) return all;
+      }
+    },
+    async close() {
+      stopSweeping();
+      for (const device of devices.values()) device.stop();
+      await Promise.allSettled(inFlight);
+      await queue.close();
+      await store.close();
+    },
+  };
+}
