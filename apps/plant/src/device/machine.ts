@@ -110,7 +110,7 @@ export class Machine {
     if (entry.run === null) {
       const number = ++this.state.runs;
       const rest = planRun(entry.work, this.profile, this.disturbance, number, this.random);
-      entry.run = { start: at, phases: [], current: null, rest, reportAt: null, notices: [] };
+      entry.run = { start: at, phases: [], current: null, rest, reportAt: null, notices: [], usedSaid: null };
     } else {
       this.#closePhase(entry, entry.run, at);
     }

@@ -22,6 +22,8 @@ export interface OutboxOptions {
   readonly clock: Clock;
   readonly send: Send;
   readonly repeats: boolean;
+  /** Whether the device says nothing at all just now. */
+  readonly isSilent: () => boolean;
   /** Called when a message has arrived, and when the state is worth keeping. */
   readonly delivered: (item: OutboxItem) => void;
   readonly keep: () => void;
@@ -82,7 +84,7 @@ export class Outbox {
   }
 
   #first(): OutboxItem | undefined {
-    return this.#stopped ? undefined : this.options.state.outbox[0];
+    return this.#stopped || this.options.isSilent() ? undefined : this.options.state.outbox[0];
   }
 
   async #arrives({ url, body, contentType }: OutboxItem): Promise<boolean> {

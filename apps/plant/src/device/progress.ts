@@ -12,12 +12,13 @@ const NONE: Counts = { good: 0, waste: 0 };
 /** Pieces of the present phase at an instant; at its end exactly what the segment says. Never goes down. */
 export function countsAt(current: Run['current'], at: Instant): Counts {
   if (current === null) return NONE;
-  const { good, waste, durationS } = current.segment;
+  const { good, waste } = current.segment;
   const all = good + waste;
+  const end = endOf(current);
+  // Against the rounded end, so that there all are out.
+  const share = end === null || at >= end ? 1 : Math.max(0, at - current.anchor) / (end - current.anchor);
   if (all === 0) return NONE;
-  const share = durationS === null || durationS === 0 ? 1 : (at - current.anchor) / 1000 / durationS;
-  // 0.3 / 0.1 is 2.9999…: a piece that is out counts.
-  const out = Math.min(all, Math.max(0, Math.floor(Math.min(1, share) * all + 1e-9)));
+  const out = Math.floor(share * all);
   const wasted = Math.floor((out * waste) / all);
   return { good: out - wasted, waste: wasted };
 }

@@ -8,6 +8,9 @@ export function between(random: Random, least: number, most: number): number {
   return least + random.next() * (most - least);
 }
 
+/** Times the usual waste of the machine. */
+const MOST_WASTE = 1.5;
+
 interface Amounts {
   readonly good: number;
   readonly setupWaste: number;
@@ -57,7 +60,11 @@ function drawAmounts(work: Work, profile: Profile, inputShare: number, random: R
   if (planned === 0) return { good: 0, setupWaste: 0, runWaste: 0, spare: 0, short: false };
   const { setupPieces, runningPct } = profile.waste;
   const usual = setupPieces + (planned * runningPct) / 100;
-  const overs = work.feedPieces === null ? usual : Math.max(0, work.feedPieces - planned);
+  // A pile that is far too high is no reason to waste more of it.
+  const overs =
+    work.feedPieces === null
+      ? usual
+      : Math.min(Math.max(0, work.feedPieces - planned), Math.ceil(usual * MOST_WASTE));
   const limit =
     work.feedPieces === null
       ? Math.floor((planned + usual) * inputShare)

@@ -78,6 +78,7 @@ class Device implements SimulatedDevice {
       clock,
       send: options.transport,
       repeats: disturbance.repeats ?? false,
+      isSilent: () => this.#isSilent(),
       delivered: (item) => this.#delivered(item),
       keep: () => this.#keep(),
     });
@@ -87,7 +88,7 @@ class Device implements SimulatedDevice {
       state,
       ids,
       hubJmf,
-      push: (item) => this.#say(item),
+      push: (item) => this.#outbox.push(item),
       giveBack: (entry, at) => returnMessage(entry, at, id, hubJmf, ids, (...what) => speech.write(...what)),
     });
     const heartbeatS = options.heartbeatS ?? HEARTBEAT_S;
@@ -157,10 +158,6 @@ class Device implements SimulatedDevice {
   #isSilent(): boolean {
     const { silentFrom } = this.disturbance;
     return silentFrom !== undefined && this.#state.messages >= silentFrom;
-  }
-
-  #say(item: OutboxItem): void {
-    if (!this.#isSilent()) this.#outbox.push(item);
   }
 
   /** A ticket that has arrived needs not be kept, and its entry is over. */

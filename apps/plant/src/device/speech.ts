@@ -79,6 +79,9 @@ export class Speech implements Voice {
     const { work, run } = entry;
     if (run === null) return;
     const totals = totalsWith(run, open);
+    const pieces = totals.good + totals.waste;
+    if (run.usedSaid === pieces) return;
+    run.usedSaid = pieces;
     const resources = work.inputs.flatMap((input) => this.#resourceInfo(input, usedOf(input, totals)));
     if (resources.length === 0) return;
     const query = {

@@ -44,6 +44,8 @@ export interface Run {
   rest: Segment[];
   reportAt: Instant | null;
   notices: (Notice & { readonly time: Instant })[];
+  /** Pieces by which the use of material was reported last; the same is not said again. */
+  usedSaid: number | null;
 }
 
 export interface Entry {

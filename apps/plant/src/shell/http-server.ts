@@ -3,8 +3,8 @@ import type { AddressInfo } from 'node:net';
 import { Fault } from '#libs/kernel';
 import { JMF_TYPE } from '../device/media-types.js';
 
-/** Answers a body; rejects with DEVICE_SILENT when it won't say anything. */
-export type Receive = (body: Uint8Array, contentType: string) => Promise<string>;
+/** Answers a body; null: not ready yet. Rejects with DEVICE_SILENT when it won't say anything. */
+export type Receive = (body: Uint8Array, contentType: string) => Promise<string | null>;
 
 export interface Listening {
   readonly url: string;
@@ -46,6 +46,7 @@ async function serve(request: IncomingMessage, response: ServerResponse, receive
     const body = await readBody(request);
     if (body === null) return refuse(413);
     const answer = await receive(body, contentType);
+    if (answer === null) return refuse(503);
     response.writeHead(200, answer === '' ? {} : { 'content-type': JMF_TYPE }).end(answer);
   } catch (cause) {
     // A silent device keeps the connection and says nothing.

@@ -98,11 +98,11 @@ class Plant implements RunningPlant {
 
   async open(): Promise<void> {
     for (const about of this.options.devices) {
-      const server = await listen(async (body, contentType) => {
+      const server = await listen(
         // Before the hub has given the time there is no device yet.
-        if (station.device === null) throw new Fault('DEVICE_SILENT', `${about.id} is being switched on.`);
-        return station.device.receive(body, contentType);
-      }, about.port ?? 0);
+        async (body, contentType) => (await station.device?.receive(body, contentType)) ?? null,
+        about.port ?? 0,
+      );
       const station: Station = { about, server, greeted: false, device: null };
       this.#stations.push(station);
     }

@@ -1,5 +1,6 @@
 import {
   attributeOf,
+  childElements,
   descendants,
   type LinkedResource,
   type ProcessNode,
@@ -64,7 +65,9 @@ function workOf(doc: XmlDocument, step: ProcessNode): Work {
     ({ name, processUsage }) => COUNTED.has(name) && processUsage !== 'Waste',
   );
   const outAmount = outputs.length === 0 ? null : sum(outputs.map(plannedOut));
-  const inputs = step.inputs.filter(isPhysical).map((input) => inputOf(input, outAmount));
+  const outUnit =
+    outputs.map(({ view }) => attributeOf(view, 'Unit')).find((unit) => unit !== undefined) ?? null;
+  const inputs = step.inputs.filter(isPhysical).map((input) => inputOf(step, input, outAmount, outUnit));
   return {
     nodeId: step.id,
     jobId: step.jobId || ancestorsJob(doc),
@@ -77,7 +80,7 @@ function workOf(doc: XmlDocument, step: ProcessNode): Work {
     inputs,
     outputs: step.outputs.map(({ id, name }) => ({ resourceId: id, name })),
     outAmount,
-    outUnit: outputs.map(({ view }) => attributeOf(view, 'Unit')).find((unit) => unit !== undefined) ?? null,
+    outUnit,
     feedPieces: feedPieces(inputs),
   };
 }
@@ -109,23 +112,35 @@ function plannedOf(link: LinkedResource, counts: (condition: string) => boolean)
   return sum(parts.map(({ amount }) => amount ?? null)) ?? link.amount ?? null;
 }
 
-function inputOf(input: LinkedResource, outAmount: number | null): WorkInput {
+function inputOf(
+  step: ProcessNode,
+  input: LinkedResource,
+  outAmount: number | null,
+  outUnit: string | null,
+): WorkInput {
   const fed = attributeOf(input.resource, 'Class') !== 'Handling' && input.name !== 'ExposedMedia';
   const amount = plannedOf(input, () => true) ?? (input.name === 'ExposedMedia' ? input.leaves.length : null);
+  const unit = attributeOf(input.view, 'Unit') ?? null;
+  const divides = fed && step.types.includes('Cutting') && (unit === null || unit !== outUnit);
   return {
     resourceId: input.id,
     name: input.name,
     processUsage: input.processUsage ?? null,
     amount,
-    unit: attributeOf(input.view, 'Unit') ?? null,
+    unit,
     fed,
-    // Waste takes less than one piece in each yield, so the planned amounts tell how many come out of one.
-    piecesPerUnit:
-      fed && amount !== null && amount > 0 && outAmount !== null
-        ? Math.max(1, Math.ceil(outAmount / amount))
-        : 1,
+    piecesPerUnit: divides ? piecesOfOne(step, amount, outAmount) : 1,
     attributes: plainAttributes(input.resource),
   };
+}
+
+/** A cut sheet gives as many pieces as it has blocks; where none are named, as many as the planned amounts tell. */
+function piecesOfOne(step: ProcessNode, amount: number | null, outAmount: number | null): number {
+  if (amount === null || amount <= 0 || outAmount === null || outAmount <= amount) return 1;
+  const blocks = step.inputs
+    .filter(({ name }) => name === 'CuttingParams')
+    .flatMap(({ resource }) => childElements(resource, 'CutBlock')).length;
+  return blocks > 0 ? blocks : Math.ceil(outAmount / amount);
 }
 
 /** Those without a prefix and namespace: a message need not carry what is foreign. */
