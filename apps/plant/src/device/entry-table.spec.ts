@@ -1,6 +1,6 @@
 import type { MessageKind } from '#libs/jdf';
-import { Hall, type Letter } from '../../test/hall.js';
-import { printing } from '../../test/tickets.js';
+import { Hall, type Letter } from '../../../../test/kit/plant-hall.js';
+import { printing } from '../../../../test/kit/plant-tickets.js';
 import { isMultipart } from '../package/multipart.js';
 
 /**

@@ -1,5 +1,5 @@
-import { Hall, type Letter } from '../../test/hall.js';
-import { printing } from '../../test/tickets.js';
+import { Hall, type Letter } from '../../../../test/kit/plant-hall.js';
+import { printing } from '../../../../test/kit/plant-tickets.js';
 
 /** What a message says, without what differs between two sendings if it were written anew. */
 const bodies = (letters: readonly Letter[]): string[] => letters.map(({ body }) => body);

@@ -1,6 +1,6 @@
 import type { NewMessage } from '#libs/jdf';
-import { Hall, HUB, messagesIn } from '../../test/hall.js';
-import { printing } from '../../test/tickets.js';
+import { Hall, HUB, messagesIn } from '../../../../test/kit/plant-hall.js';
+import { printing } from '../../../../test/kit/plant-tickets.js';
 
 describe('a device that is asked', () => {
   it('lists the messages it answers and sends', async () => {

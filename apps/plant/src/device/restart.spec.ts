@@ -1,5 +1,5 @@
-import { elementsIn, Hall, ticketIn } from '../../test/hall.js';
-import { printing } from '../../test/tickets.js';
+import { elementsIn, Hall, ticketIn } from '../../../../test/kit/plant-hall.js';
+import { printing } from '../../../../test/kit/plant-tickets.js';
 
 const finalOf = (hall: Hall) => hall.phases.filter(({ status }) => status === 'Completed');
 

@@ -1,6 +1,6 @@
 import type { JobPhase } from '#libs/jdf';
-import { elementsIn, Hall, MORNING, ticketIn } from '../../test/hall.js';
-import { cutting, plates, printing } from '../../test/tickets.js';
+import { elementsIn, Hall, MORNING, ticketIn } from '../../../../test/kit/plant-hall.js';
+import { cutting, plates, printing } from '../../../../test/kit/plant-tickets.js';
 
 const ended = (phases: readonly JobPhase[]): JobPhase[] => {
   const last = new Map(phases.map((phase) => [phase.phaseStartTime, phase]));

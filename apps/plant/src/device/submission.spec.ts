@@ -1,5 +1,5 @@
-import { Hall } from '../../test/hall.js';
-import { cutting, printing } from '../../test/tickets.js';
+import { Hall } from '../../../../test/kit/plant-hall.js';
+import { cutting, printing } from '../../../../test/kit/plant-tickets.js';
 
 const order = (type: string, inside = '') =>
   `<JMF xmlns="http://www.CIP4.org/JDFSchema_1_1" SenderID="hub" TimeStamp="2026-03-02T08:00:00Z" Version="1.9"><Command ID="c" Type="${type}">${inside}</Command></JMF>`;

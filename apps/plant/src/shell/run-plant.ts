@@ -62,7 +62,13 @@ interface Station {
 export async function runPlant(options: PlantOptions): Promise<RunningPlant> {
   checkDevices(options.devices);
   const plant = new Plant(options);
-  await plant.open();
+  try {
+    await plant.open();
+  } catch (cause) {
+    // Those that listen already would keep their ports, and the process alive.
+    await plant.stop();
+    throw cause;
+  }
   return plant;
 }
 

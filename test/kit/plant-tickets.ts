@@ -50,12 +50,10 @@ export function printing(wish: TicketWish = {}): string {
     wish,
     `<Media ID="paper" Class="Consumable" Status="Available" MediaType="Paper" Unit="sheets" Dimension="2551.18 1814.17"/>
     <ExposedMedia ID="plates" Class="Handling" Status="Available"/>
-    <RunList ID="runlist" Class="Parameter" Status="Available"/>
     <Component ID="printed" Class="Quantity" Status="Unavailable" ComponentType="Sheet" Unit="sheets"/>`,
     `<ConventionalPrintingParamsLink rRef="params" Usage="Input"/>
     <MediaLink rRef="paper" Usage="Input"${amount(inAmount)}/>
     <ExposedMediaLink rRef="plates" Usage="Input" ProcessUsage="Plate" Amount="8"/>
-    <RunListLink rRef="runlist" Usage="Input"/>
     <ComponentLink rRef="printed" Usage="Output"${amount(outAmount)}/>`,
     '<ConventionalPrintingParams ID="params" Class="Parameter" Status="Available" Speed="9000"/>',
   );

@@ -1,3 +1,11 @@
+import { JDF_TYPE, JMF_TYPE } from '../../apps/plant/src/device/media-types.js';
+import {
+  type SimulatedDevice,
+  type SimulatedDeviceOptions,
+  simulatedDevice,
+} from '../../apps/plant/src/device/simulated-device.js';
+import type { DeviceState } from '../../apps/plant/src/device/state.js';
+import { isMultipart, readMultipart, writeMultipart } from '../../apps/plant/src/package/multipart.js';
 import {
   descendants,
   entryFilter,
@@ -7,16 +15,8 @@ import {
   parseXml,
   readJmf,
   writeJmf,
-} from '#libs/jdf';
-import { Fault, seededRandom, seedFrom, uuidV7Source, VirtualClock } from '#libs/kernel';
-import { JDF_TYPE, JMF_TYPE } from '../src/device/media-types.js';
-import {
-  type SimulatedDevice,
-  type SimulatedDeviceOptions,
-  simulatedDevice,
-} from '../src/device/simulated-device.js';
-import type { DeviceState } from '../src/device/state.js';
-import { isMultipart, readMultipart, writeMultipart } from '../src/package/multipart.js';
+} from '../../libs/jdf/src/index.js';
+import { Fault, seededRandom, seedFrom, uuidV7Source, VirtualClock } from '../../libs/kernel/src/index.js';
 
 export const MORNING = Date.UTC(2026, 2, 2, 8, 0, 0);
 export const HUB = 'http://hub.test/jmf';
