@@ -1,0 +1,31 @@
+import type { Sentence } from '../../server/shapes.js';
+import { dayWords, instantOf, secondWords } from '../../time/phrases.js';
+
+export interface StoryDay {
+  readonly day: string;
+  readonly sentences: readonly (Sentence & { readonly clock: string })[];
+}
+
+/**
+ * The story by days. A run tells its count every few seconds: unless all are wanted, only the last count before another
+ * thing happens to the step is told, and moves of stock are left to the table of consumption.
+ */
+export function storyDays(told: readonly Sentence[], all: boolean, zone?: string): StoryDay[] {
+  const days: { day: string; sentences: (Sentence & { clock: string })[] }[] = [];
+  for (const [at, sentence] of told.entries()) {
+    if (!all && !isTold(told, at)) continue;
+    const ms = instantOf(sentence.time);
+    const day = dayWords(ms, zone);
+    if (days.at(-1)?.day !== day) days.push({ day, sentences: [] });
+    days.at(-1)!.sentences.push({ ...sentence, clock: secondWords(ms, zone) });
+  }
+  return days;
+}
+
+function isTold(told: readonly Sentence[], at: number): boolean {
+  const { type, step } = told[at]!;
+  if (type === 'stock.moved') return false;
+  if (type !== 'step.counted') return true;
+  const next = told.slice(at + 1).find((later) => later.step === step && later.type !== 'stock.moved');
+  return next?.type !== 'step.counted';
+}

@@ -1,0 +1,185 @@
+import { spanWords, timeWords } from '../time/phrases.js';
+import { words } from '../words/index.js';
+import { stepWord } from '../words/steps.js';
+import type { Segment, Strip } from './lay-strips.js';
+import { boxOf, fitText, placeText, slipPath } from './strip-shapes.js';
+import { type TimeWindow, xOf } from './time-axis.js';
+
+/** Sizes in rem, so that the drawing grows with the letters of the page. */
+const ROW = 2.5;
+const ROW_OF_MANY = 1.7;
+const PAD = 0.35;
+const NOTCH = 0.55;
+const REASON = 1.75;
+const LETTER = 0.56;
+
+const FILLS = { waiting: 'url(#hatch)', stopped: 'url(#split)', aborted: 'url(#crossed)' } as const;
+
+/** One job on the time line: a slip of paper, notched where it is due, with its steps on it and its waiting in words. */
+export function StripDrawing({
+  strip,
+  window,
+  width,
+  rem,
+  nowMs,
+}: {
+  strip: Strip;
+  window: TimeWindow;
+  width: number;
+  rem: number;
+  nowMs: number;
+}) {
+  const rowHeight = (strip.rows === 1 ? ROW : ROW_OF_MANY) * rem;
+  const slipHeight = strip.rows * rowHeight + 2 * PAD * rem;
+  const told = strip.gaps.length > 0 || strip.lateS > 0;
+  const height = slipHeight + (told ? REASON * rem : 0);
+  const letter = LETTER * rem;
+  const x = (atMs: number): number => xOf(window, width, atMs);
+  const slipEnd = Math.max(strip.endMs ?? nowMs, strip.dueMs === null ? 0 : strip.dueMs + slipTail(window));
+  const slip = boxOf(window, width, strip.cameMs, slipEnd, 8);
+  const dueX = strip.dueMs === null ? null : x(strip.dueMs);
+  return (
+    <svg class="strip-drawing" width={width} height={height} role="img" aria-label={tellStrip(strip, nowMs)}>
+      {slip !== null && (
+        <path class="slip" d={slipPath(slip.x, slip.x + slip.width, slipHeight, dueX, NOTCH * rem)} />
+      )}
+      {strip.gaps.map((gap) => {
+        const box = boxOf(window, width, gap.fromMs, gap.toMs, 0);
+        const y = PAD * rem + (gap.row + 0.5) * rowHeight;
+        return box === null ? null : (
+          <path key={gap.step.id} class="gap-line" d={`M${box.x} ${y} H${box.x + box.width}`} />
+        );
+      })}
+      {strip.segments.map((segment) => (
+        <SegmentDrawing
+          key={segment.step.id}
+          segment={segment}
+          ticketId={strip.ticket.id}
+          box={boxOf(window, width, segment.fromMs, segment.toMs)}
+          fillTo={fillTo(segment, window, width, nowMs)}
+          y={PAD * rem + segment.row * rowHeight + 1}
+          height={rowHeight - 3}
+          letter={letter}
+        />
+      ))}
+      {strip.lateS > 0 && dueX !== null && dueX < width && (
+        <path
+          class="late-bar"
+          d={`M${Math.max(0, dueX)} ${slipHeight + 2} H${Math.min(width, x(strip.endMs!))}`}
+        />
+      )}
+      {told && <Reasons strip={strip} width={width} letter={letter} y={slipHeight + 1.25 * rem} x={x} />}
+    </svg>
+  );
+}
+
+/** Paper left behind the notch, so that it is cut into something. */
+const slipTail = (window: TimeWindow): number => (window.toMs - window.fromMs) / 40;
+
+function SegmentDrawing({
+  segment,
+  ticketId,
+  box,
+  fillTo,
+  y,
+  height,
+  letter,
+}: {
+  segment: Segment;
+  ticketId: string;
+  box: { x: number; width: number } | null;
+  fillTo: number;
+  y: number;
+  height: number;
+  letter: number;
+}) {
+  if (box === null) return null;
+  const { step, state } = segment;
+  const word = fitText(stepWord(step), box.width - letter, letter);
+  const filled = Math.max(0, Math.min(box.width, fillTo - box.x));
+  const clip = `fill-${ticketId}-${step.id}`.replace(/[^\w-]/g, '_');
+  const label = { x: box.x + letter / 2, y: y + height / 2, 'dominant-baseline': 'central' } as const;
+  return (
+    <g class={`segment segment-${state}`}>
+      <title>{`${stepWord(step)}: ${words.step[step.status] ?? step.status}`}</title>
+      <rect
+        class="segment-ground"
+        x={box.x}
+        y={y}
+        width={box.width}
+        height={height}
+        fill={state in FILLS ? FILLS[state as keyof typeof FILLS] : undefined}
+      />
+      <text class="segment-word" {...label}>
+        {word}
+      </text>
+      {filled > 0 && (
+        <>
+          <clipPath id={clip}>
+            <rect x={box.x} y={y} width={filled} height={height} />
+          </clipPath>
+          <rect class="segment-fill" x={box.x} y={y} width={filled} height={height} />
+          <text class="segment-word-on" clip-path={`url(#${clip})`} {...label}>
+            {word}
+          </text>
+        </>
+      )}
+      <rect class="segment-line" x={box.x} y={y} width={box.width} height={height} />
+    </g>
+  );
+}
+
+/** How far a segment is filled, in pixels from the left edge: done work wholly, running work by its share. */
+function fillTo(segment: Segment, window: TimeWindow, width: number, nowMs: number): number {
+  const { fromMs, toMs, doneShare, state } = segment;
+  if (state === 'waiting') return Number.NEGATIVE_INFINITY;
+  // Work is never drawn done beyond now, however good the count.
+  const doneMs = Math.min(fromMs + (toMs - fromMs) * doneShare, Math.max(nowMs, fromMs));
+  return xOf(window, width, state === 'done' ? toMs : doneMs);
+}
+
+/** One line under the slip: why it waits, from where the waiting begins, and by how much it is late. */
+function Reasons({
+  strip,
+  width,
+  letter,
+  y,
+  x,
+}: {
+  strip: Strip;
+  width: number;
+  letter: number;
+  y: number;
+  x: (atMs: number) => number;
+}) {
+  const gap = strip.gaps[0];
+  const late = strip.lateS > 0 ? words.board.late(spanWords(strip.lateS)) : '';
+  const reason = gap === undefined ? '' : `${stepWord(gap.step)}: ${gap.reason}`;
+  const lateWidth = late === '' ? 0 : (late.length + 2) * letter;
+  const placed = placeText(reason, gap === undefined ? 0 : x(gap.fromMs), width - lateWidth, letter * 0.95);
+  return (
+    <>
+      {reason !== '' && (
+        <text class="gap-reason" x={placed.x} y={y} text-anchor={placed.anchor}>
+          {placed.text}
+        </text>
+      )}
+      {late !== '' && (
+        <text class="late-word" x={width} y={y} text-anchor="end">
+          {late}
+        </text>
+      )}
+    </>
+  );
+}
+
+/** The strip told in words, for those who do not see it. */
+export function tellStrip(strip: Strip, nowMs: number, zone?: string): string {
+  const steps = strip.segments.map(
+    ({ step }) => `${stepWord(step)} ${words.step[step.status] ?? step.status}`,
+  );
+  const gaps = strip.gaps.map((gap) => `${stepWord(gap.step)}: ${gap.reason}`);
+  const due = strip.dueMs === null ? [] : [words.board.due(timeWords(strip.dueMs, nowMs, zone))];
+  const late = strip.lateS > 0 ? [words.board.late(spanWords(strip.lateS))] : [];
+  return words.board.drawing(strip.ticket.name, [...steps, ...gaps, ...due, ...late].join('; '));
+}
