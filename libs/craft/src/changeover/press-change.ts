@@ -20,14 +20,15 @@ function durationOf(task: SetupTask, before: PressState | null, next: NextOnPres
   return (dark ? task.darkToLightS : task.durationS) ?? 0;
 }
 
-/** Sheets that can be run in the running tasks at makeready speed, in the order of the tasks. */
-function sheetsRun(press: PressDefinition, tasks: readonly PlanChangeoverTask[], due: readonly SetupTask[]) {
-  return tasks.map((task) => {
-    const setup = due.find((t) => t.name === task.name);
-    if (setup?.runsSheets !== true) return 0;
-    const byTime = Math.floor((task.durationS * press.makereadySpeedPerHour) / 3600);
-    return Math.min(byTime, setup.sheets ?? byTime);
-  });
+function taskCapacity(press: PressDefinition, task: SetupTask | undefined, durationS: number): number {
+  if (task?.runsSheets !== true) return 0;
+  const byTime = Math.floor((durationS * press.makereadySpeedPerHour) / 3600);
+  return Math.min(byTime, task.sheets ?? byTime);
+}
+
+/** Sheets that a press can run in its set-up at makeready speed; its set-up waste must not be more. */
+export function makereadyCapacity(press: PressDefinition): number {
+  return press.setupTasks.reduce((sum, task) => sum + taskCapacity(press, task, task.durationS ?? 0), 0);
 }
 
 /**
@@ -64,7 +65,13 @@ export function pressChange(
       ...(t.external === true ? { external: true } : {}),
     };
   });
-  const capacity = sheetsRun(press, tasks, due);
+  const capacity = tasks.map((task) =>
+    taskCapacity(
+      press,
+      due.find((t) => t.name === task.name),
+      task.durationS,
+    ),
+  );
   const total = capacity.reduce((a, b) => a + b, 0);
   if (total < makereadySheets) {
     return error(
