@@ -38,7 +38,7 @@ const setupTask = z.strictObject({
 });
 
 export const pressSchema = z.strictObject({
-  kind: z.literal('press'),
+  kind: z.literal('press').default('press'),
   ...device,
   maxSheetWidthMm: mm,
   maxSheetHeightMm: mm,
@@ -79,7 +79,7 @@ export const pressSchema = z.strictObject({
 });
 
 export const platesetterSchema = z.strictObject({
-  kind: z.literal('platesetter'),
+  kind: z.literal('platesetter').default('platesetter'),
   ...device,
   plates: z.array(z.strictObject({ plate: id, perHour: rate })).min(1),
   firstPlateOutS: seconds,
@@ -87,7 +87,7 @@ export const platesetterSchema = z.strictObject({
 });
 
 export const prepressSchema = z.strictObject({
-  kind: z.literal('prepress'),
+  kind: z.literal('prepress').default('prepress'),
   ...device,
   setupS: seconds,
   perPageS: seconds,
@@ -95,7 +95,7 @@ export const prepressSchema = z.strictObject({
 });
 
 export const guillotineSchema = z.strictObject({
-  kind: z.literal('guillotine'),
+  kind: z.literal('guillotine').default('guillotine'),
   ...device,
   cutWidthMm: mm,
   minGaugeMm: marginMm,
@@ -110,7 +110,7 @@ export const guillotineSchema = z.strictObject({
 });
 
 export const folderSchema = z.strictObject({
-  kind: z.literal('folder'),
+  kind: z.literal('folder').default('folder'),
   ...device,
   maxSheetWidthMm: mm,
   maxSheetLengthMm: mm,
@@ -131,7 +131,7 @@ export const folderSchema = z.strictObject({
 });
 
 export const stitcherSchema = z.strictObject({
-  kind: z.literal('stitcher'),
+  kind: z.literal('stitcher').default('stitcher'),
   ...device,
   stations: z.int().min(1),
   coverFeeder: z.boolean(),
@@ -155,7 +155,7 @@ export const stitcherSchema = z.strictObject({
 });
 
 export const binderSchema = z.strictObject({
-  kind: z.literal('binder'),
+  kind: z.literal('binder').default('binder'),
   ...device,
   minBlockMm: mm,
   maxBlockMm: mm,
@@ -168,7 +168,7 @@ export const binderSchema = z.strictObject({
 });
 
 export const benchSchema = z.strictObject({
-  kind: z.literal('bench'),
+  kind: z.literal('bench').default('bench'),
   ...device,
   does: z.array(text).min(1),
   perHour: rate,
