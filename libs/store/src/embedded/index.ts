@@ -1,0 +1,5 @@
+export {
+  type EmbeddedOptions,
+  type EmbeddedPostgres,
+  startEmbeddedPostgres,
+} from './start-embedded-postgres.js';
