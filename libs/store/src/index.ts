@@ -1,3 +1,4 @@
+export { type EmbeddedOptions, type EmbeddedPostgres, startEmbeddedPostgres } from './embedded/index.js';
 export { exportDatabase } from './export-database.js';
 export { importDatabase } from './import-database.js';
 export { type OpenStore, openStore, type StoreOptions } from './open-store.js';
