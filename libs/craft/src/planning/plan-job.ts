@@ -1,19 +1,178 @@
-import { error, type Result, refuse } from '#libs/kernel';
+import { done, error, type Problem, type Result, refuse, roundTo, warning } from '#libs/kernel';
 import type { Order } from '../order.js';
-import type { Plan } from '../plan.js';
+import type { Plan, PlanAlternative } from '../plan.js';
 import type { Plant, PressState } from '../plant.js';
+import { bestFirst, type Candidate, type Found } from './candidate.js';
+import { addCautions } from './cautions.js';
+import { type Job, type Reason, readJob } from './job.js';
+import { flatWays } from './plan-flat.js';
+import { saddleWays } from './plan-saddle.js';
+import { settlePrepress } from './prepress.js';
+import { draftPrice, inkGrams, paperMassKg, platesOf, sheetsOf } from './totals.js';
 
 export interface PlanContext {
   /** What the press chosen may still hold; counts only when that press is chosen. */
   previousOnPress?: PressState;
 }
 
-/** Plans an order on a plant: the whole document of contract section 4, or why it cannot be made. */
+/** A plan and what its press holds afterwards, for the next job on it. */
+export interface PlannedJob {
+  plan: Plan;
+  pressState: PressState | null;
+}
+
+/**
+ * Plans an order on a plant: the whole document of contract section 4. All ways that the plant's presses, folders and
+ * the stock's sheet allow are worked out completely; with the grain goes before across it, then the cheapest wins, and
+ * the others are listed as alternatives. Errors: ORDER_FIELD and PLAN_IMPOSSIBLE with a JSON Pointer into the order and
+ * what would be possible, PLAN_NOT_YET for kinds of work of later versions, PLANT_DEFINITION for figures of the plant
+ * that contradict each other.
+ */
 export function planJob(order: Order, plant: Plant, context: PlanContext = {}): Result<Plan> {
-  return refuse(
-    error('PLAN_NOT_YET', `${order.name} cannot be planned on ${plant.name} yet.`, {
-      path: '/binding',
-      hint: context.previousOnPress ? null : 'Planning is being built.',
-    }),
-  );
+  const planned = planOnPress(order, plant, context);
+  return planned.ok ? done(planned.value.plan, planned.problems) : planned;
+}
+
+/** Plans orders that follow each other on the same press: each finds what the one before left in it. */
+export function planSequence(orders: readonly Order[], plant: Plant): Result<Plan>[] {
+  const states = new Map<string, PressState>();
+  return orders.map((order) => {
+    const clean = planOnPress(order, plant, {});
+    if (!clean.ok || clean.value.pressState === null) return planJob(order, plant);
+    const before = states.get(clean.value.pressState.press);
+    const planned = before === undefined ? clean : planOnPress(order, plant, { previousOnPress: before });
+    if (!planned.ok) return planned;
+    const after = planned.value.pressState;
+    if (after !== null) states.set(after.press, after);
+    return done(planned.value.plan, planned.problems);
+  });
+}
+
+/** As planJob, with what the press holds afterwards. */
+export function planOnPress(order: Order, plant: Plant, context: PlanContext = {}): Result<PlannedJob> {
+  const job = readJob(order, plant, context.previousOnPress ?? null);
+  if (Array.isArray(job)) return refuse(...job);
+  const found = order.binding === 'SaddleStitch' ? saddleWays(job) : flatWays(job);
+  if ('severity' in found) return refuse(found);
+  const [best, ...others] = bestFirst(found.candidates);
+  if (best === undefined) return refuse(...impossible(found.reasons));
+  const perRun = priceRuns(order, plant, context);
+  if (!perRun.ok) return perRun;
+  const plan = planOf(job, best, alternatives(best, others, found), perRun.value);
+  return done({ plan, pressState: best.draft.pressState }, plan.problems);
+}
+
+function impossible(reasons: readonly Reason[]): Problem[] {
+  const seen = new Set<string>();
+  return reasons.flatMap(({ path, text, notYet }) => {
+    if (seen.has(text)) return [];
+    seen.add(text);
+    const code = notYet === true ? 'PLAN_NOT_YET' : 'PLAN_IMPOSSIBLE';
+    return [error(code, `${text}.`, { path, hint: hintFor(path) })];
+  });
+}
+
+function hintFor(path: string): string {
+  if (path.startsWith('/inks')) return 'Name inks that one press has, as many a side as it has units.';
+  if (path === '/stock') return 'Another stock, sheet size or grammage may do.';
+  if (path === '/pages') return 'Fewer pages or thinner paper may do.';
+  return 'A smaller format or a larger sheet may do.';
+}
+
+function alternatives(best: Candidate, others: readonly Candidate[], found: Found): PlanAlternative[] {
+  const ways = others
+    .filter((c, i) => others.findIndex((o) => o.what === c.what) === i && c.what !== best.what)
+    .slice(0, 8)
+    .map((c) => ({
+      what: c.what,
+      amount: c.price.amount,
+      why: whyNot(best, c),
+    }));
+  const closed = found.reasons
+    .slice(0, 8)
+    .map(({ text }) => ({ what: 'not possible', amount: null, why: text }));
+  return [...ways, ...closed];
+}
+
+function whyNot(best: Candidate, other: Candidate): string {
+  const more = roundTo(other.price.amount - best.price.amount, 2);
+  if (other.draft.acrossGrain && !best.draft.acrossGrain) {
+    return `the spine would lie across the grain; ${more < 0 ? `saves ${-more}` : `costs ${more} more`}`;
+  }
+  return more === 0 ? 'costs the same' : `costs ${more} more`;
+}
+
+function priceRuns(
+  order: Order,
+  plant: Plant,
+  context: PlanContext,
+): Result<{ quantity: number; amount: number }[]> {
+  const rows: { quantity: number; amount: number }[] = [];
+  for (const quantity of order.runs ?? []) {
+    const { runs: _runs, deliveries: _deliveries, ...rest } = order;
+    const planned = planOnPress({ ...rest, quantity }, plant, context);
+    if (!planned.ok) return planned;
+    rows.push({ quantity, amount: planned.value.plan.totals.cost.amount });
+  }
+  return done(rows);
+}
+
+function planOf(
+  job: Job,
+  best: Candidate,
+  others: PlanAlternative[],
+  perRun: { quantity: number; amount: number }[],
+): Plan {
+  const { order, plant, stock } = job;
+  const { draft } = best;
+  settlePrepress(draft, job);
+  addCautions(draft, job);
+  const price = draftPrice(job, draft);
+  const problems = draft.acrossGrain
+    ? [
+        warning('PLAN_CAUTION', 'A spine lies across the grain; no way with the grain was found.', {
+          path: '/stock',
+        }),
+      ]
+    : [];
+  return {
+    jobId: order.jobId,
+    name: order.name,
+    quantity: order.quantity,
+    product: {
+      trimWidthMm: order.trimWidthMm,
+      trimHeightMm: order.trimHeightMm,
+      pages: order.pages,
+      binding: order.binding,
+      inksFront: order.inksFront,
+      inksBack: order.inksBack,
+      stock: stock.id,
+      stockGsm: stock.gsm,
+      stockCaliperUm: stock.caliperUm,
+    },
+    signatures: draft.signatures,
+    sheets: draft.sheets,
+    steps: draft.steps,
+    plateList: draft.plateList,
+    changeovers: draft.changeovers,
+    blocks: draft.blocks,
+    cuts: draft.cuts,
+    lifts: draft.lifts,
+    folding: draft.folding,
+    binding: best.binding,
+    overs: { convention: 'onInput', lines: draft.overs },
+    totals: {
+      sheetsToPress: sheetsOf(draft),
+      plates: platesOf(draft),
+      paperKg: roundTo(paperMassKg(job, draft), 2),
+      inkG: inkGrams(job, draft),
+      setupS: draft.steps.reduce((sum, s) => sum + s.setupS, 0),
+      runS: draft.steps.reduce((sum, s) => sum + s.runS, 0),
+      cost: { amount: price.amount, currency: plant.currency, lines: price.lines },
+      ...(perRun.length > 0 ? { perRun } : {}),
+    },
+    alternatives: others,
+    cautions: draft.cautions,
+    problems,
+  };
 }

@@ -1,0 +1,79 @@
+import { roundTo } from '#libs/kernel';
+import { type Material, type Operation, type Price, priceJob } from '../cost/price.js';
+import { inkMassG } from '../ink/ink-mass.js';
+import { paperKg, paperPrice } from '../paper/paper.js';
+import type { PlanSheet } from '../plan.js';
+import { devicesOf } from '../plant.js';
+import type { Draft } from './draft.js';
+import type { Job } from './job.js';
+
+/** Grams of every ink on a sheet's run, from the plant's assumed coverage of the printed pages. */
+function sheetInkG(job: Job, sheet: PlanSheet): Map<string, number> {
+  const grams = new Map<string, number>();
+  for (const { side, ink } of sheet.units) {
+    const set = job.plant.inks.find((s) => s.press === sheet.press && s.names.includes(ink));
+    const film = set?.solidGPerM2[job.stock.class] ?? 0;
+    const cells = sheet[side].filter((c) => c.page !== 0);
+    const areaMm2 = cells.reduce((sum, c) => sum + c.widthMm * c.heightMm, 0);
+    const mass = inkMassG(areaMm2, job.plant.defaults.assumedCoveragePct, film, sheet.sheetsToPress);
+    grams.set(ink, (grams.get(ink) ?? 0) + mass);
+  }
+  return grams;
+}
+
+export function inkGrams(job: Job, draft: Draft): Record<string, number> {
+  const sums = new Map<string, number>();
+  for (const sheet of draft.sheets) {
+    for (const [ink, g] of sheetInkG(job, sheet)) sums.set(ink, (sums.get(ink) ?? 0) + g);
+  }
+  return Object.fromEntries([...sums].map(([ink, g]) => [ink, roundTo(g, 1)]));
+}
+
+/** Price of the ink: by mass, but a spot ink loses at least what a wash-up takes. */
+function inkPrice(job: Job, draft: Draft): number {
+  const press = devicesOf(job.plant, 'press').find((p) => p.id === draft.sheets[0]?.press);
+  const grams = inkGrams(job, draft);
+  return Object.entries(grams).reduce((sum, [ink, g]) => {
+    const set = job.plant.inks.find((s) => s.press === press?.id && s.names.includes(ink));
+    const stays = press?.unitInks.includes(ink) === true;
+    const least = stays ? 0 : job.plant.inkRules.lostPerWashUpKg;
+    return sum + Math.max(g / 1000, least) * (set?.pricePerKg ?? 0);
+  }, 0);
+}
+
+function platePrice(job: Job, draft: Draft): number {
+  return draft.sheets.reduce((sum, sheet) => {
+    const press = devicesOf(job.plant, 'press').find((p) => p.id === sheet.press);
+    const plate = job.plant.plates.find((p) => p.id === press?.plate);
+    return sum + sheet.plates * (plate?.price ?? 0);
+  }, 0);
+}
+
+export function sheetsOf(draft: Draft): number {
+  return draft.sheets.reduce((sum, sheet) => sum + sheet.sheetsToPress, 0);
+}
+
+export function platesOf(draft: Draft): number {
+  return draft.sheets.reduce((sum, sheet) => sum + sheet.plates, 0);
+}
+
+export function paperMassKg(job: Job, draft: Draft): number {
+  return draft.sheets.reduce(
+    (sum, s) => sum + paperKg(s.sheetWidthMm, s.sheetHeightMm, job.stock.gsm, s.sheetsToPress),
+    0,
+  );
+}
+
+/** Price of everything in a draft: each step's time at its device's hour rate, paper, plates and ink. */
+export function draftPrice(job: Job, draft: Draft): Price {
+  const rate = (device: string): number => job.plant.devices.find((d) => d.id === device)?.hourRate ?? 0;
+  const operations = draft.steps.map(
+    (s): Operation => ({ name: s.id, seconds: s.setupS + s.runS, hourRate: rate(s.device) }),
+  );
+  const materials: Material[] = [
+    { name: 'paper', price: paperPrice(job.stock, sheetsOf(draft)) },
+    { name: 'plates', price: platePrice(job, draft) },
+    { name: 'ink', price: inkPrice(job, draft) },
+  ];
+  return priceJob(operations, materials, job.plant.costs);
+}
