@@ -11,7 +11,7 @@ export interface AxisWant {
   farEdgeMm: number;
   /** One margin must exceed the other by the lip. */
   lip: { at: 'lay' | 'far'; mm: number; against: 'otherMargin' | 'inside'; insideMm: number } | null;
-  /** Spread what is left over all margins, or leave it at the far edge. */
+  /** Spread what is left over all margins, or leave it at the far edge; a lip against the other margin is kept. */
   spread: boolean;
 }
 
@@ -44,13 +44,28 @@ export function arrangeAxis(want: AxisWant): AxisBlock[] | null {
   const least = want.count * (lay + want.contentMm) + (want.count - 1) * far + farLast;
   const spare = want.sheetMm - least;
   if (spare < -1e-9) return null;
-  const share = want.spread ? spare / (2 * want.count) : 0;
-  const pitch = lay + want.contentMm + far + 2 * share;
+  const [layShare, farShare] = shares(want, spare, lay, farLast);
+  lay += layShare;
+  far += farShare;
+  const pitch = lay + want.contentMm + far;
   return Array.from({ length: want.count }, (_, i) => {
     const startMm = i * pitch;
     const last = i === want.count - 1;
-    return { startMm, sizeMm: last ? want.sheetMm - startMm : pitch, contentStartMm: lay + share };
+    return { startMm, sizeMm: last ? want.sheetMm - startMm : pitch, contentStartMm: lay };
   });
+}
+
+/**
+ * What each block's two margins get of the room that is left. One block is centred where it may be; where one margin
+ * must keep its lip over the other, both get the same, or the lip would be lost.
+ */
+function shares(want: AxisWant, spare: number, lay: number, farLast: number): [number, number] {
+  const even = spare / (2 * want.count);
+  if (want.lip?.against === 'otherMargin') return [even, even];
+  if (!want.spread) return [0, 0];
+  if (want.count > 1) return [even, even];
+  const layShare = Math.min(spare, Math.max(0, (farLast + spare - lay) / 2));
+  return [layShare, spare - layShare];
 }
 
 /** Most blocks that could stand in a direction, by their content alone. */

@@ -130,7 +130,9 @@ function layoutOf(
     lipMm: 0,
     lipOn: lip?.on ?? null,
   };
-  return { ...layout, lipMm: lip === null ? 0 : roundTo(lipOfLayout(layout, lip), 3) };
+  if (lip === null) return layout;
+  const lipMm = roundTo(lipOfLayout(layout, lip), 3);
+  return lipMm < want.lipMm ? null : { ...layout, lipMm };
 }
 
 /** Paper beyond the face of a trimmed page once the section is folded: up to the block edge, or to the fold. */

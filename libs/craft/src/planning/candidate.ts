@@ -17,9 +17,27 @@ export interface Found {
   reasons: Reason[];
 }
 
-/** With the grain before across it, then the cheapest. */
+/** Prices closer than this are the same for a choice: the figures behind them are not surer. */
+const SAME_PRICE_PCT = 1;
+
+/**
+ * The order of choice: with the grain before across it, the fewest sections (less to fold, collect and check), then the
+ * cheapest; of those that cost about the same as the cheapest, the one with the fewest sheets first.
+ */
 export function bestFirst(candidates: readonly Candidate[]): Candidate[] {
-  return candidates.toSorted(
-    (a, b) => Number(a.draft.acrossGrain) - Number(b.draft.acrossGrain) || a.price.amount - b.price.amount,
-  );
+  const sorted = candidates.toSorted((a, b) => rank(a) - rank(b) || a.price.amount - b.price.amount);
+  const [first] = sorted;
+  if (first === undefined) return [];
+  const limit = first.price.amount * (1 + SAME_PRICE_PCT / 100);
+  const close = sorted.filter((c) => rank(c) === rank(first) && c.price.amount <= limit);
+  const chosen = close.toSorted((a, b) => sheets(a) - sheets(b))[0] ?? first;
+  return [chosen, ...sorted.filter((c) => c !== chosen)];
+}
+
+function rank(candidate: Candidate): number {
+  return Number(candidate.draft.acrossGrain) * 1000 + candidate.draft.signatures.length;
+}
+
+function sheets(candidate: Candidate): number {
+  return candidate.draft.sheets.reduce((sum, sheet) => sum + sheet.sheetsToPress, 0);
 }

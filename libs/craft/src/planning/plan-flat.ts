@@ -7,7 +7,7 @@ import type { Found } from './candidate.js';
 import { addCutting, guillotineFor } from './cut-step.js';
 import { caution, type Draft, newDraft } from './draft.js';
 import type { Job } from './job.js';
-import { addPrepress } from './prepress.js';
+import { addPrepress, settlePrepress } from './prepress.js';
 import { type PressChoice, pressChoices } from './press-choice.js';
 import { draftPrice } from './totals.js';
 
@@ -74,6 +74,7 @@ function complete(job: Job, choice: PressChoice, layout: FlatLayout): Draft | Pr
   );
   const pages = Array.from({ length: job.order.pages }, (_, i) => i + 1);
   draft.signatures.push({ name: signature, part: 'body', pages, foldCatalog: 'F2-1', creepMm: 0 });
+  settlePrepress(draft, job);
   if (sheet.makereadySheets > sheet.goodSheets) {
     caution(
       draft,

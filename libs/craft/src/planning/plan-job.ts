@@ -7,7 +7,6 @@ import { addCautions } from './cautions.js';
 import { type Job, type Reason, readJob } from './job.js';
 import { flatWays } from './plan-flat.js';
 import { saddleWays } from './plan-saddle.js';
-import { settlePrepress } from './prepress.js';
 import { draftPrice, inkGrams, paperMassKg, platesOf, sheetsOf } from './totals.js';
 
 export interface PlanContext {
@@ -96,10 +95,12 @@ function alternatives(best: Candidate, others: readonly Candidate[], found: Foun
 
 function whyNot(best: Candidate, other: Candidate): string {
   const more = roundTo(other.price.amount - best.price.amount, 2);
-  if (other.draft.acrossGrain && !best.draft.acrossGrain) {
-    return `the spine would lie across the grain; ${more < 0 ? `saves ${-more}` : `costs ${more} more`}`;
-  }
-  return more === 0 ? 'costs the same' : `costs ${more} more`;
+  const money = more < 0 ? `saves ${-more}` : more === 0 ? 'costs the same' : `costs ${more} more`;
+  if (other.draft.acrossGrain && !best.draft.acrossGrain)
+    return `the spine would lie across the grain; ${money}`;
+  const sections = other.draft.signatures.length;
+  if (sections > best.draft.signatures.length) return `${sections} sections to fold and collect; ${money}`;
+  return more < 0 ? `${money}, but takes more sheets` : money;
 }
 
 function priceRuns(
@@ -125,7 +126,6 @@ function planOf(
 ): Plan {
   const { order, plant, stock } = job;
   const { draft } = best;
-  settlePrepress(draft, job);
   addCautions(draft, job);
   const price = draftPrice(job, draft);
   const problems = draft.acrossGrain

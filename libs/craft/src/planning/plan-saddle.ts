@@ -10,7 +10,7 @@ import { devicesOf, type StitcherDefinition } from '../plant.js';
 import type { Found } from './candidate.js';
 import { addStep, caution, type Draft, newDraft } from './draft.js';
 import type { Job, Reason } from './job.js';
-import { addPrepress } from './prepress.js';
+import { addPrepress, settlePrepress } from './prepress.js';
 import { type PressChoice, pressChoices } from './press-choice.js';
 import {
   addSectionGroup,
@@ -195,6 +195,7 @@ function complete(
     for (const [name, step] of added) folds.set(name, step);
   }
   addStitching(draft, job, book, folds);
+  settlePrepress(draft, job);
   const { pages } = job.order;
   draft.signatures.push(
     ...book.sections.map((s) => ({
