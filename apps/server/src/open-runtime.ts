@@ -19,6 +19,13 @@ import type { Runtime } from './runtime.js';
 import type { Settings } from './settings.js';
 import { version } from './version.js';
 
+/** Plant seconds to a real one in the demo. */
+const DEMO_SPEED = 60;
+
+export function runsOnPlantTime(settings: Settings): boolean {
+  return settings.DEMO || settings.DEMO_SPEED !== undefined;
+}
+
 type Closing = () => Promise<void>;
 
 export interface OpenRuntime {
@@ -46,8 +53,8 @@ export async function openRuntime(settings: Settings, log: Log): Promise<OpenRun
       onTrouble: (message, cause) => log('warn', message, { cause: String(cause) }),
     });
     closings.push(() => store.close());
-    const clockSetting: ClockSetting = settings.DEMO
-      ? await openPlantClock(store, settings.DEMO_SPEED, openingTime(plant))
+    const clockSetting: ClockSetting = runsOnPlantTime(settings)
+      ? await openPlantClock(store, settings.DEMO_SPEED ?? DEMO_SPEED, openingTime(plant))
       : realSetting;
     const clock = clockOf(clockSetting);
     const ids = uuidV7Source(clock, systemRandom);

@@ -8,7 +8,7 @@ import { startDemoPlant } from './demo/demo-plant.js';
 import { serveWeb } from './http/web-server.js';
 import { sha256, unpack } from './intake/unpack.js';
 import { makeLog } from './logger.js';
-import { openRuntime } from './open-runtime.js';
+import { openRuntime, runsOnPlantTime } from './open-runtime.js';
 import { projectPath } from './plant-file.js';
 import { notePlantTime } from './plant-time.js';
 import { preparePlant } from './prepare-plant.js';
@@ -45,7 +45,7 @@ export async function runServer(env: Readonly<Record<string, string | undefined>
   };
   try {
     const { ports } = runtime;
-    if (settings.DEMO) stops.push(notePlantTime(runtime.store, runtime.clock));
+    if (runsOnPlantTime(settings)) stops.push(notePlantTime(runtime.store, runtime.clock));
     await preparePlant(ports);
     const web = await serveWeb(runtime, projectPath('dist', 'console'));
     stops.push(() => web.close());

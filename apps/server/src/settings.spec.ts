@@ -13,7 +13,7 @@ describe('settings from the environment', () => {
       ROLE: 'all',
       DEVICE_ID: 'sidelay',
       DEMO: false,
-      DEMO_SPEED: 60,
+
       BODY_LIMIT_MB: 16,
       LOG_LEVEL: 'info',
     });

@@ -40,7 +40,8 @@ const shape = {
     .regex(/^[A-Za-z0-9._-]+$/, 'must be letters, digits, dot, dash or underscore')
     .default('sidelay'),
   DEMO: flag.default(false),
-  DEMO_SPEED: z.coerce.number().positive().max(100_000).default(60),
+  /** 60 with DEMO; given alone, plant time runs at this speed without the simulated plant. */
+  DEMO_SPEED: z.coerce.number().positive().max(100_000).optional(),
   BODY_LIMIT_MB: z.coerce.number().positive().max(1024).default(16),
   TLS_CERT: z.string().optional(),
   TLS_KEY: z.string().optional(),
