@@ -63,6 +63,38 @@ describe('the embedded PostgreSQL', () => {
     await second.stop();
   });
 
+  it('is started again when its server is killed while it is in use', async () => {
+    const database = await start();
+    await query(database.url, 'CREATE TABLE kept (n int); INSERT INTO kept VALUES (9)');
+    process.kill(pid(), 'SIGKILL');
+    let rows: unknown = null;
+    while (rows === null) rows = await query(database.url, 'SELECT n FROM kept').catch(() => null);
+    expect(rows).toEqual([{ n: 9 }]);
+    await database.stop();
+    await expect(query(database.url, 'SELECT 1')).rejects.toThrow();
+  });
+
+  it('leaves another PostgreSQL alone that an old pid file names', async () => {
+    const first = await start();
+    await first.stop();
+    const other = await startEmbeddedPostgres({ dataDir: join(folder, 'other'), log: () => undefined });
+    const note = readFileSync(join(folder, 'other', 'data', 'postmaster.pid'), 'utf8');
+    writeFileSync(join(home(), 'data', 'postmaster.pid'), note.replace('other', 'postgres'));
+    const second = await start();
+    expect(second.url).not.toBe(other.url);
+    expect(await query(other.url, 'SELECT 1 AS one')).toEqual([{ one: 1 }]);
+    await Promise.all([second.stop(), other.stop()]);
+  });
+
+  it('takes no making of the data folder that was cut short for a whole one', async () => {
+    mkdirSync(join(home(), 'data.part'), { recursive: true });
+    // initdb writes this file first of all.
+    writeFileSync(join(home(), 'data.part', 'PG_VERSION'), '18\n');
+    const database = await start();
+    expect(await query(database.url, `SELECT 'Ä' ILIKE 'ä' AS "sameLetter"`)).toEqual([{ sameLetter: true }]);
+    await database.stop();
+  });
+
   it('is not misled by a pid file whose number belongs to another program', async () => {
     const first = await start();
     await first.stop();

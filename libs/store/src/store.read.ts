@@ -147,7 +147,8 @@ export class Reader {
   ): Promise<StepAddress | null> {
     const [found] = await ask<StepAddress>(
       this.database.pool,
-      `SELECT e.ticket_id AS "ticketId", e.step_id AS "stepId"
+      `SELECT e.ticket_id AS "ticketId", e.step_id AS "stepId",
+          e.status IN ('PendingReturn', 'Completed', 'Aborted') AS ended
         FROM ${this.#tables.entry.name} e JOIN ${this.loader.ticket.name} t ON t.id = e.ticket_id
         WHERE e.device_id = $1
           AND ($2::text IS NULL OR t.job_id = $2)

@@ -32,15 +32,18 @@ export function isAlive(pid: number): boolean {
   }
 }
 
-/** Whether a process is a PostgreSQL at all: after a reboot another program may have the number in a stale pid file. */
-export function isPostgres(pid: number): boolean {
+/**
+ * Whether a process is a PostgreSQL on this data folder. After a reboot a stale pid file may name any program, another
+ * PostgreSQL of the machine among them, which is none of our business.
+ */
+export function isServerOf(pid: number, data: string): boolean {
   if (!isAlive(pid)) return false;
   try {
     const command =
       process.platform === 'linux'
         ? readFileSync(`/proc/${pid}/cmdline`, 'utf8')
         : execFileSync('ps', ['-p', String(pid), '-o', 'command='], { encoding: 'utf8' });
-    return command.includes('postgres');
+    return command.includes('postgres') && command.includes(data);
   } catch {
     // Where it can't be asked, believe the pid file: PostgreSQL itself checks it once more.
     return process.platform === 'win32';

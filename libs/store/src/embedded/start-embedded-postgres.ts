@@ -1,12 +1,13 @@
 import { spawn, spawnSync } from 'node:child_process';
-import { existsSync, openSync, rmSync } from 'node:fs';
+import { existsSync, openSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { Fault } from '#libs/kernel';
 import { type Account, databaseAccount, handOver } from './account.js';
 import { type Binaries, findBinaries } from './binaries.js';
 import { forget, openPlaces, type Places, password, read, replace } from './files.js';
 import { freePort, isFree } from './free-port.js';
-import { answers, ask, endServer, isAlive, isPostgres, pause, readPidFile } from './postmaster.js';
+import { keepUp } from './keep-up.js';
+import { answers, ask, endServer, isAlive, isServerOf, pause, readPidFile } from './postmaster.js';
 
 const DATABASE = 'sidelay';
 const PATIENCE_MS = 60_000;
@@ -25,8 +26,8 @@ export interface EmbeddedOptions {
 
 /**
  * A real PostgreSQL in a folder, on 127.0.0.1 with a random password. Finds what an earlier run left: a server that
- * outlived its Node is taken over, one that does not answer is ended, a pid file of nobody is removed. Throws a Fault
- * (DATABASE) that says what to do.
+ * outlived its Node is taken over, one that does not answer is ended, a pid file that names another program is removed.
+ * One that is killed meanwhile is started again. Throws a Fault (DATABASE) that says what to do.
  */
 export async function startEmbeddedPostgres({ dataDir, log }: EmbeddedOptions): Promise<EmbeddedPostgres> {
   const account = databaseAccount();
@@ -38,12 +39,18 @@ export async function startEmbeddedPostgres({ dataDir, log }: EmbeddedOptions): 
   const left = await leftBehind(places, (port) => urlAt(port, 'postgres'), log);
   const port = left ?? (await startAnew(places, account, secret, urlAt, log));
   await ensureDatabase(urlAt(port, 'postgres'));
-  const owns = claim(places);
+  if (!claim(places)) return { url: urlAt(port, DATABASE), stop: async () => undefined };
+  const watch = keepUp({
+    isOurs: () => isOwner(places),
+    isUp: () => isAlive(readPidFile(places.data)?.pid ?? 0),
+    startAgain: async () => void (await startAnew(places, account, secret, urlAt, log)),
+    log,
+  });
   return {
     url: urlAt(port, DATABASE),
     async stop() {
-      if (!owns) return;
       forget(ownerFile(places));
+      await watch.end();
       const running = readPidFile(places.data);
       if (running !== null && !(await endServer(running.pid))) log(`PostgreSQL (${running.pid}) did not end`);
     },
@@ -58,8 +65,9 @@ async function leftBehind(
 ): Promise<number | null> {
   const known = readPidFile(places.data);
   if (known === null) return null;
-  if (!isPostgres(known.pid)) {
-    forget(join(places.data, 'postmaster.pid'));
+  if (!isServerOf(known.pid, places.data)) {
+    // The note of a dead server stays: by it PostgreSQL finds out whether that one's children still hold its memory.
+    if (isAlive(known.pid)) forget(join(places.data, 'postmaster.pid'));
     return null;
   }
   // It may be in the middle of its recovery after a crash: give it time before judging it.
@@ -101,29 +109,35 @@ async function startAnew(
 }
 
 function initialise(binaries: Binaries, places: Places, account: Account, secret: string): void {
-  // What a run left that was ended in the middle of making it has no PG_VERSION and is worth nothing.
-  rmSync(places.data, { recursive: true, force: true });
+  // Made under another name: PG_VERSION is there long before the rest, so a making cut short would pass for whole.
+  const half = `${places.data}.part`;
+  for (const left of [half, places.data]) rmSync(left, { recursive: true, force: true });
   const pwfile = join(places.home, 'password.initdb');
   replace(pwfile, secret);
   handOver(pwfile, account);
   const { status, stderr, error } = spawnSync(
     binaries.initdb,
     [
-      `--pgdata=${places.data}`,
+      `--pgdata=${half}`,
       '--username=sidelay',
       `--pwfile=${pwfile}`,
       '--auth=scram-sha-256',
       '--encoding=UTF8',
+      // Sorted by bytes whatever the machine's language, yet with upper and lower case of all scripts.
       '--locale=C',
+      '--locale-provider=builtin',
+      '--builtin-locale=C.UTF-8',
     ],
     { ...account, cwd: places.home, encoding: 'utf8' },
   );
   forget(pwfile);
-  if (status === 0) return;
-  throw new Fault(
-    'DATABASE',
-    `PostgreSQL could not make its data folder: ${error?.message ?? stderr.trim()}`,
-  );
+  if (status !== 0) {
+    throw new Fault(
+      'DATABASE',
+      `PostgreSQL could not make its data folder: ${error?.message ?? stderr.trim()}`,
+    );
+  }
+  renameSync(half, places.data);
 }
 
 /** The port of last time if nobody took it meanwhile, so that what people noted down stays true. */
@@ -183,3 +197,5 @@ function claim(places: Places): boolean {
   replace(ownerFile(places), String(process.pid));
   return true;
 }
+
+const isOwner = (places: Places): boolean => Number(read(ownerFile(places))) === process.pid;
