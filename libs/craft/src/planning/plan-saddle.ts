@@ -95,22 +95,24 @@ function layoutsFor(job: Job, choice: PressChoice, book: Book, size: number): Fo
 }
 
 /** The layouts worth a complete plan: the cheapest with the grain and the cheapest of all. */
-function picks(job: Job, choice: PressChoice, book: Book, size: number): FoldableLayout[] | Reason {
+function picks(job: Job, choice: PressChoice, book: Book, size: number): FoldableLayout[] | Reason | Problem {
   const layouts = layoutsFor(job, choice, book, size);
   if (!Array.isArray(layouts)) return layouts;
   const sections = book.sections.filter((s) => s.pages.length === size);
-  const priced = layouts.flatMap((layout) => {
+  const priced: { layout: FoldableLayout; noLip: boolean; across: boolean; amount: number }[] = [];
+  for (const layout of layouts) {
     const draft = newDraft(null);
     const added = addSectionGroup(draft, job, groupWant(job, choice, book, layout, sections));
-    if (!(added instanceof Map)) return [];
-    // Without a lip the stitcher opens by suckers: only where no lip fits, for suckers miss more often.
+    if (typeof added === 'string') continue;
+    if ('severity' in added) return added;
+    // Suckers miss more often than a lip does: they are used only where no lip fits.
     const noLip = book.stitcher.opening.includes('lip') && layout.layout.lipOn === null;
-    return [
-      { layout, noLip, across: acrossGrain(job, layout.layout), amount: draftPrice(job, draft).amount },
-    ];
-  });
-  const byPrice = priced.toSorted((a, b) => Number(a.noLip) - Number(b.noLip) || a.amount - b.amount);
-  const found = [byPrice.find((p) => !p.across), byPrice.toSorted((a, b) => a.amount - b.amount)[0]];
+    const across = acrossGrain(job, layout.layout);
+    priced.push({ layout, noLip, across, amount: draftPrice(job, draft).amount });
+  }
+  const byPrice = priced.toSorted((x, y) => Number(x.noLip) - Number(y.noLip) || x.amount - y.amount);
+  const cheapest = byPrice.toSorted((x, y) => x.amount - y.amount)[0];
+  const found = [byPrice.find((p) => !p.across), cheapest];
   return [...new Set(found.flatMap((f) => (f === undefined ? [] : [f.layout])))];
 }
 
@@ -233,6 +235,7 @@ export function saddleWays(job: Job): Found | Problem {
       const lists = [...new Set(sizes)].map((size) => picks(job, choice, book, size));
       const missing = lists.find((list) => !Array.isArray(list));
       if (missing !== undefined && !Array.isArray(missing)) {
+        if ('severity' in missing) return missing;
         found.reasons.push(missing);
         continue;
       }
