@@ -196,7 +196,7 @@ export function exerciseRead(make: MakeStore): void {
       const { store } = current();
       await entries(store);
       const print = { ticketId: 'new', stepId: 'print' };
-      expect(await store.findStep('press-1', { jobId: 'J2', jobPartId: 'print' })).toEqual(print);
+      expect(await store.findStep('press-1', { jobId: 'J2', jobPartId: 'print' })).toMatchObject(print);
       expect(await store.findStep('press-2', { jobId: 'J2', jobPartId: 'print' })).toBeNull();
       expect(await store.findStep('press-1', { jobId: 'J2', jobPartId: 'fold' })).toBeNull();
       expect(await store.findStep('press-1', {})).toBeNull();
@@ -206,34 +206,41 @@ export function exerciseRead(make: MakeStore): void {
       const { store } = current();
       await entries(store);
       expect(await store.findStep('press-1', { jobId: 'J2' })).toEqual({
+        ended: false,
         ticketId: 'new',
         stepId: 'print-2',
       });
-      expect(await store.findStep('press-1', { jobId: 'J1' })).toEqual({ ticketId: 'old', stepId: 'print' });
+      expect(await store.findStep('press-1', { jobId: 'J1' })).toEqual({
+        ticketId: 'old',
+        stepId: 'print',
+        ended: true,
+      });
     });
 
     it('is found by the queue entry, its own number or ours, and a number used twice means the live one', async () => {
       const { store } = current();
       await entries(store);
       const live = { ticketId: 'new', stepId: 'print-2' };
-      expect(await store.findStep('press-1', { queueEntryId: 'Q1' })).toEqual(live);
-      expect(await store.findStep('press-1', { queueEntryId: 'e-live' })).toEqual(live);
+      expect(await store.findStep('press-1', { queueEntryId: 'Q1' })).toMatchObject(live);
+      expect(await store.findStep('press-1', { queueEntryId: 'e-live' })).toMatchObject(live);
       expect(await store.findStep('press-1', { queueEntryId: 'Q9' })).toBeNull();
     });
 
     it('is never one of another job, whatever number the device gave the entry', async () => {
       const { store } = current();
       await entries(store);
-      expect(await store.findStep('press-1', { jobId: 'J1', queueEntryId: 'Q1' })).toEqual({
+      expect(await store.findStep('press-1', { jobId: 'J1', queueEntryId: 'Q1' })).toMatchObject({
         ticketId: 'old',
         stepId: 'print',
       });
       // A number that is no longer known does not hide the job.
-      expect(await store.findStep('press-1', { jobId: 'J2', queueEntryId: 'Q99' })).toEqual({
+      expect(await store.findStep('press-1', { jobId: 'J2', queueEntryId: 'Q99' })).toMatchObject({
+        ended: false,
         ticketId: 'new',
         stepId: 'print-2',
       });
-      expect(await store.findStep('press-1', { jobId: 'J2', queueEntryId: 'Q7' })).toEqual({
+      expect(await store.findStep('press-1', { jobId: 'J2', queueEntryId: 'Q7' })).toMatchObject({
+        ended: false,
         ticketId: 'new',
         stepId: 'print',
       });

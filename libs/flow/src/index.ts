@@ -13,8 +13,8 @@ export {
 export { doWork } from './engine/dispatch.js';
 export { type Reading, readDocument } from './engine/intake.js';
 export type { EnginePorts, Log } from './engine/ports.js';
-export { reconcileDevice } from './engine/reconcile.js';
 export { receiveJmf, refusalJmf } from './engine/receive.js';
+export { reconcileDevice } from './engine/reconcile.js';
 export { keepSweeping, sweep } from './engine/sweep.js';
 export { type Incoming, type TakenIn, takeIn } from './engine/take-in.js';
 export { checkMachines, machines } from './machines/index.js';

@@ -74,6 +74,8 @@ export interface TicketQuery {
 export interface StepAddress {
   readonly ticketId: string;
   readonly stepId: string;
+  /** The step has ended: what is said of it now corrects its books. */
+  readonly ended: boolean;
 }
 
 export interface Store {

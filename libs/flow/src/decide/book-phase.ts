@@ -123,6 +123,8 @@ function recount(draft: FileDraft, stepId: string): void {
   const waste = phases.reduce((sum, phase) => sum + phase.waste, 0);
   const start = phases[0]?.start ?? step.start;
   draft.setStep(stepId, { start });
+  // Nothing was ever counted: what was assumed at the end stands.
+  if (good === 0 && waste === 0) return;
   if (good === step.good && waste === step.waste) return;
   draft.setStep(stepId, { good, waste });
   if (isFinal(nodeStatus, step.status)) correctEnded(draft, stepId);

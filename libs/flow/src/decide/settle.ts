@@ -21,10 +21,20 @@ export function endStep(
 ): void {
   const step = draft.step(stepId);
   if (isFinal(nodeStatus, step.status)) return;
-  draft.setStep(stepId, { status, statusDetails: null, end, start: step.start ?? end });
+  // A device that only says "done" and never counts has made what was planned, as far as anybody knows.
+  const uncounted = status === 'Completed' && step.good === 0 && step.waste === 0;
+  const good = uncounted ? step.outAmount : step.good;
+  draft.setStep(stepId, { status, statusDetails: null, end, start: step.start ?? end, good });
   draft.event(
     'step.statusChanged',
-    { from: step.status, to: status, good: step.good, waste: step.waste, unit: step.unit },
+    {
+      from: step.status,
+      to: status,
+      good,
+      waste: step.waste,
+      unit: step.unit,
+      ...(uncounted ? { assumed: true } : {}),
+    },
     { stepId, deviceId: step.deviceId, time: end },
   );
   const entry = draft.liveEntry(stepId);

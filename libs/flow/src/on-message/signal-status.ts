@@ -35,9 +35,9 @@ async function book(info: DeviceInfo, sentAt: number, reception: Reception): Pro
   const deviceId = who.value;
   const reports = await addressed(info, deviceId, sentAt, reception);
   const tickets = [...new Set(reports.map(({ ticketId }) => ticketId))];
-  const ends = reports.some(({ report }) => report.status === 'Completed' || report.status === 'Aborted');
+  const booksStock = reports.some(({ ended, report }) => ended || isEnd(report));
   // Only an end books stock, so only then are its rows locked: they are shared by all jobs.
-  const stock = ends ? await usedItems(reports, reception) : [];
+  const stock = booksStock ? await usedItems(reports, reception) : [];
   const { result, work } = await ports.store.change(
     { tickets, devices: [deviceId], stock },
     (slice): Decision<Answer> => {
@@ -54,8 +54,7 @@ async function book(info: DeviceInfo, sentAt: number, reception: Reception): Pro
         drafts.set(ticketId, draft);
         bookPhase(draft, report);
       }
-      const current =
-        reports.find(({ report }) => report.status !== 'Completed' && report.status !== 'Aborted') ?? null;
+      const current = reports.find(({ report }) => !isEnd(report)) ?? null;
       const said = bookDevice(
         device,
         {
@@ -77,8 +76,11 @@ async function book(info: DeviceInfo, sentAt: number, reception: Reception): Pro
   return result;
 }
 
+const isEnd = (report: PhaseReport): boolean => report.status === 'Completed' || report.status === 'Aborted';
+
 interface Addressed {
   readonly ticketId: string;
+  readonly ended: boolean;
   readonly report: PhaseReport;
 }
 
@@ -103,7 +105,11 @@ async function addressed(
       });
       continue;
     }
-    found.push({ ticketId: address.ticketId, report: reportOf(phase, deviceId, address.stepId, sentAt) });
+    found.push({
+      ticketId: address.ticketId,
+      ended: address.ended,
+      report: reportOf(phase, deviceId, address.stepId, sentAt),
+    });
   }
   return found;
 }
