@@ -100,17 +100,19 @@ const redisUrl = process.env.SIDELAY_TEST_REDIS_URL;
 // The runner names Redis as left out when it is not there.
 for (const url of redisUrl ? [redisUrl] : []) {
   describe('the queue on Redis', () => {
+    const forget = async (prefix: string): Promise<void> => {
+      const redis = new Redis(url);
+      const keys = await redis.keys(`${prefix}:*`);
+      if (keys.length > 0) await redis.del(...keys);
+      await redis.quit();
+    };
+
     exerciseQueue(async () => {
       const prefix = `sidelay-${freshSchema()}`;
       return {
         open: (onTrouble) => openQueue({ url, prefix, policies: quick, onTrouble }),
         takeAndDie: () => takeAndDie({ redis: { url, prefix } }),
-        async drop() {
-          const redis = new Redis(url);
-          const keys = await redis.keys(`${prefix}:*`);
-          if (keys.length > 0) await redis.del(...keys);
-          await redis.quit();
-        },
+        drop: () => forget(prefix),
       };
     });
 
@@ -130,6 +132,7 @@ for (const url of redisUrl ? [redisUrl] : []) {
       expect(await taken).toEqual(work);
       await queue.close();
       await wire.cut();
+      await forget(prefix);
     });
   });
 }

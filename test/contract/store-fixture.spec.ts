@@ -120,7 +120,7 @@ describe.each(places)('a database carried to the $name', ({ url }) => {
     });
     expect(file?.steps.map((step) => step.id)).toEqual(['print', 'cut']);
     expect(file?.phases[0]).toMatchObject({ good: 120, waste: 3, start: NOON });
-    expect(await store.findStep('press-1', { queueEntryId: 'Q1' })).toEqual({
+    expect(await store.findStep('press-1', { queueEntryId: 'Q1' })).toMatchObject({
       ticketId: 'ticket-1',
       stepId: 'print',
     });

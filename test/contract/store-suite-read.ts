@@ -240,7 +240,7 @@ export function exerciseRead(make: MakeStore): void {
         stepId: 'print-2',
       });
       expect(await store.findStep('press-1', { jobId: 'J2', queueEntryId: 'Q7' })).toMatchObject({
-        ended: false,
+        ended: true,
         ticketId: 'new',
         stepId: 'print',
       });
