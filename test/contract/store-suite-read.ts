@@ -235,7 +235,6 @@ export function exerciseRead(make: MakeStore): void {
       });
       // A number that is no longer known does not hide the job.
       expect(await store.findStep('press-1', { jobId: 'J2', queueEntryId: 'Q99' })).toMatchObject({
-        ended: false,
         ticketId: 'new',
         stepId: 'print-2',
       });
