@@ -27,7 +27,8 @@ export class FileLoader {
   readonly plan: Table;
   readonly sets: readonly RowSet[];
   readonly plans = new PlanMemory();
-  readonly #statement: string;
+  readonly #one: string;
+  readonly #many: string;
 
   constructor({ source }: Database) {
     this.ticket = tableOf(source, TicketEntity);
@@ -38,8 +39,12 @@ export class FileLoader {
         `(SELECT coalesce(json_agg(x), '[]') FROM (SELECT ${table.select('r')} FROM ${table.name} r
           WHERE r.ticket_id = t.id ORDER BY ${order}) x) AS "${name}"`,
     );
-    this.#statement = `SELECT row_to_json(head) AS ticket, ${lists.join(', ')}
-      FROM ${this.ticket.name} t, LATERAL (SELECT ${this.ticket.select('t')}) head WHERE t.id = ANY($1)`;
+    const select = `SELECT row_to_json(head) AS ticket, ${lists.join(', ')}
+      FROM ${this.ticket.name} t, LATERAL (SELECT ${this.ticket.select('t')}) head`;
+    // Apart, because PostgreSQL would never settle on a plan for an array of unknown length, and planning takes longer
+    // than reading one file.
+    this.#one = `${select} WHERE t.id = $1`;
+    this.#many = `${select} WHERE t.id = ANY($1)`;
   }
 
   async load(client: Queryable, ids: readonly string[]): Promise<ReadonlyMap<string, LoadedFile>> {
@@ -49,7 +54,9 @@ export class FileLoader {
   /** The first half of `load`: may be sent together with other statements. */
   async rows(client: Queryable, ids: readonly string[]): Promise<readonly FileRow[]> {
     if (ids.length === 0) return [];
-    return ask<FileRow>(client, this.#statement, [ids], 'load');
+    return ids.length === 1
+      ? ask<FileRow>(client, this.#one, ids, 'load-one')
+      : ask<FileRow>(client, this.#many, [ids], 'load-many');
   }
 
   async complete(client: Queryable, rows: readonly FileRow[]): Promise<ReadonlyMap<string, LoadedFile>> {
