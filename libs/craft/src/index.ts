@@ -1,4 +1,6 @@
 export { makereadyCapacity } from './changeover/press-change.js';
+export { type FoldScheme, foldCatalogue, foldScheme } from './imposition/catalogue.js';
+export { type PagePlace, pagesByFolding } from './imposition/number-pages.js';
 export * from './order.js';
 export * from './plan.js';
 export {
@@ -9,3 +11,4 @@ export {
   planSequence,
 } from './planning/plan-job.js';
 export * from './plant.js';
+export { type Account, accounts, balance, drawMoves, type StockMove } from './stock/accounts.js';

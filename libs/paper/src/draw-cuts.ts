@@ -1,5 +1,5 @@
 import type { Plan, PlanCut, PlanSheet } from '#libs/craft';
-import { cautionBox, cautionFor, LINE_MM, MARGIN_MM, smallPrint } from './frame.js';
+import { cautionBox, cautionFor, lineMm, MARGIN_MM, scaleFor, smallPrint, titleText } from './frame.js';
 import { drawing, line, rect, text } from './svg.js';
 
 interface Piece {
@@ -47,7 +47,7 @@ export function drawCuts(plan: Plan, sheetIndex: number): string {
   const cuts = sheet === undefined ? [] : plan.cuts.filter((cut) => cut.sheet === sheet.name);
   if (sheet === undefined || cuts.length === 0) return drawing('nothing to cut', 10, 10, []);
   const { sheetWidthMm: w, sheetHeightMm: h } = sheet;
-  const top = 34;
+  const top = 52;
   // The pile starts with its gripper edge away from the operator: turned by half against the sheet drawing.
   const px = (x: number): number => MARGIN_MM + w - x;
   const py = (y: number): number => top + y;
@@ -60,7 +60,14 @@ export function drawCuts(plan: Plan, sheetIndex: number): string {
   });
   const knives = lines.flatMap(({ cut, x1, y1, x2, y2 }) => [
     line(px(x1), py(y1), px(x2), py(y2), { 'stroke-width': 1 }),
-    text(px((x1 + x2) / 2) + 2, py((y1 + y2) / 2) - 1, 7, String(cut.order), { 'font-weight': 'bold' }),
+    // Two cuts beside a gap lie close: every second number stands further along its line.
+    text(
+      px((x1 + x2) / 2 + (cut.axis === 'x' && cut.order % 2 === 0 ? 20 : 0)) + 2,
+      py((y1 + y2) / 2 + (cut.axis === 'y' && cut.order % 2 === 0 ? 14 : 0)) - 1,
+      5 * scaleFor(w),
+      String(cut.order),
+      { 'font-weight': 'bold' },
+    ),
   ]);
   const lift = plan.lifts.find((l) => l.sheet === sheet.name);
   const words = [
@@ -72,18 +79,18 @@ export function drawCuts(plan: Plan, sheetIndex: number): string {
   const foot = top + h + 8;
   const box = cautionBox(
     MARGIN_MM,
-    foot + (words.length + 1) * LINE_MM,
+    foot + (words.length + 1) * lineMm(w),
     w,
     `${cautionFor(plan.cautions, 'Guillotine')} Keep hands behind the front edge of the table while the clamp moves.`,
   );
   const title = `${plan.jobId} ${plan.name}, cutting sheet ${sheet.name}`;
-  return drawing(title, w + 2 * MARGIN_MM, foot + (words.length + 2) * LINE_MM + box.heightMm, [
-    text(MARGIN_MM, 10, 7, title),
-    text(MARGIN_MM + w / 2, 22, 6, 'back gauge', { 'text-anchor': 'middle' }),
-    line(MARGIN_MM - 8, 28, MARGIN_MM + w + 8, 28, { 'stroke-width': 3 }),
+  return drawing(title, w + 2 * MARGIN_MM, foot + (words.length + 2) * lineMm(w) + box.heightMm, [
+    titleText(MARGIN_MM, 16, w, title),
+    text(MARGIN_MM + w / 2, 40, 5 * scaleFor(w), 'back gauge', { 'text-anchor': 'middle' }),
+    line(MARGIN_MM - 8, 45, MARGIN_MM + w + 8, 45, { 'stroke-width': 3 }),
     ...shapes,
     ...knives,
-    ...smallPrint(MARGIN_MM, foot, words),
+    ...smallPrint(MARGIN_MM, foot, w, words),
     ...box.content,
   ]);
 }

@@ -1,5 +1,5 @@
 import type { Plan, PlanFold } from '#libs/craft';
-import { cautionBox, cautionFor, LINE_MM, MARGIN_MM, smallPrint } from './frame.js';
+import { cautionBox, cautionFor, lineMm, MARGIN_MM, smallPrint, titleText } from './frame.js';
 import { arrow, drawing, line, rect, text } from './svg.js';
 
 interface Stage {
@@ -31,7 +31,7 @@ function stageDrawing({ fold, widthMm: w, heightMm: h }: Stage, x: number, top: 
   const crease = upright
     ? line(x + at, top - 6, x + at, top + h + 6, { 'stroke-dasharray': '6 3' })
     : line(x - 6, top + h - at, x + w + 6, top + h - at, { 'stroke-dasharray': '6 3' });
-  const reach = 25;
+  const reach = Math.min(60, Math.min(w, h) / 3);
   const way = upright
     ? arrow(
         x + at - (lowMoves ? reach : -reach),
@@ -50,7 +50,7 @@ function stageDrawing({ fold, widthMm: w, heightMm: h }: Stage, x: number, top: 
     rect(part.x, part.y, part.w, part.h, { fill: 'url(#waste)', 'fill-opacity': 0.4 }),
     crease,
     way,
-    text(x, top - 8, 7, `fold ${fold.order}, ${fold.direction}`),
+    text(x, top - 10, 14, `fold ${fold.order}, ${fold.direction}`),
   ];
 }
 
@@ -67,7 +67,7 @@ export function drawFolds(plan: Plan, foldingIndex: number): string {
   const folding = plan.folding[foldingIndex];
   if (folding === undefined) return drawing('nothing to fold', 10, 10, []);
   const all = stages(folding.sheetInMm, folding.folds);
-  const top = 40;
+  const top = 80;
   const gap = 30;
   const width = all.reduce((sum, s) => sum + s.widthMm + gap, 0) - gap;
   let x = MARGIN_MM;
@@ -89,15 +89,15 @@ export function drawFolds(plan: Plan, foldingIndex: number): string {
   const foot = top + folding.sheetInMm[1] + 10;
   const box = cautionBox(
     MARGIN_MM,
-    foot + (words.length + 1) * LINE_MM,
+    foot + (words.length + 1) * lineMm(width),
     width,
     cautionFor(plan.cautions, 'Folder'),
   );
   const title = `${plan.jobId} ${plan.name}, folding ${folding.signature}`;
-  return drawing(title, width + 2 * MARGIN_MM, foot + (words.length + 2) * LINE_MM + box.heightMm, [
-    text(MARGIN_MM, 10, 7, title),
+  return drawing(title, width + 2 * MARGIN_MM, foot + (words.length + 2) * lineMm(width) + box.heightMm, [
+    titleText(MARGIN_MM, 24, width, title),
     ...shapes,
-    ...smallPrint(MARGIN_MM, foot, words),
+    ...smallPrint(MARGIN_MM, foot, width, words),
     ...box.content,
   ]);
 }

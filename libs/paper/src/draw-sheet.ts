@@ -1,9 +1,9 @@
 import type { Plan, PlanCell, PlanSheet, Side } from '#libs/craft';
-import { LINE_MM, MARGIN_MM, smallPrint } from './frame.js';
+import { lineMm, MARGIN_MM, scaleFor, smallPrint, titleText } from './frame.js';
 import { arrow, drawing, line, rect, tag, text } from './svg.js';
 
 /** Head of the sheet drawing, mm: title and one line. */
-const TOP_MM = 22;
+const TOP_MM = 44;
 
 /** A sheet point on the drawing: SVG counts down, the sheet counts up from the gripper. */
 function at(sheet: PlanSheet, x: number, y: number): [number, number] {
@@ -59,26 +59,27 @@ function gripperDrawing(sheet: PlanSheet): string[] {
 function layDrawing(sheet: PlanSheet, side: Side): string[] {
   const leftOnFront = sheet.sideLay === 'operator';
   const left = side === 'front' || sheet.turn === 'headOverTail' ? leftOnFront : !leftOnFront;
-  const [x, y] = at(sheet, left ? 0 : sheet.sheetWidthMm, 60);
+  const [x, y] = at(sheet, left ? 0 : sheet.sheetWidthMm, 100);
   return [
     rect(left ? x - 4 : x, y, 4, 40, { fill: '#000' }),
-    text(left ? x - 6 : x + 6, y - 3, 5, 'lay', { 'text-anchor': left ? 'end' : 'start' }),
+    text(left ? x - 2 : x + 2, y - 3, 5 * scaleFor(sheet.sheetWidthMm), 'lay', {
+      'text-anchor': left ? 'end' : 'start',
+    }),
   ];
 }
 
 function arrows(sheet: PlanSheet): string[] {
   const [x, y] = at(sheet, sheet.sheetWidthMm, sheet.sheetHeightMm);
-  const longIsX = sheet.sheetWidthMm >= sheet.sheetHeightMm;
-  const alongX = (sheet.grain === 'long') === longIsX;
-  const gx = x - 60;
-  const gy = y - 10;
-  const grain = alongX ? arrow(gx - 20, gy, gx + 20, gy, true) : arrow(gx, gy - 10, gx, gy + 8, true);
-  const feed = arrow(x + 12, y + 10, x + 12, y + 60);
+  const size = 5 * scaleFor(sheet.sheetWidthMm);
+  const alongX = (sheet.grain === 'long') === sheet.sheetWidthMm >= sheet.sheetHeightMm;
+  const gx = x - 40;
+  const gy = y - 22;
+  const grain = alongX ? arrow(gx - 25, gy, gx + 25, gy, true) : arrow(gx, gy - 18, gx, gy + 18, true);
   return [
-    feed,
-    text(x + 15, y + 40, 5, 'feed'),
+    arrow(x + 10, y + 10, x + 10, y + 70),
+    text(x + 8, y + 78 + size, size, 'feed', { 'text-anchor': 'middle' }),
     grain,
-    text(gx - 24, gy + 2, 5, 'grain', { 'text-anchor': 'end' }),
+    text(gx - 30, gy + size / 3, size, 'grain', { 'text-anchor': 'end' }),
   ];
 }
 
@@ -117,21 +118,26 @@ export function drawSheet(plan: Plan, sheetIndex: number, side: Side): string {
   const [x0, y0] = at(sheet, 0, sheet.sheetHeightMm);
   const title = `${plan.jobId} ${plan.name}, sheet ${sheet.name}, ${side}, ${sheet.sheetWidthMm} × ${sheet.sheetHeightMm} mm`;
   const foot = TOP_MM + sheet.sheetHeightMm + 10;
-  return drawing(title, sheet.sheetWidthMm + 2 * MARGIN_MM, foot + (below.length + 1) * LINE_MM, [
-    text(MARGIN_MM, 10, 7, title),
-    rect(x0, y0, sheet.sheetWidthMm, sheet.sheetHeightMm, { 'stroke-width': 1 }),
-    ...cells.map((cell) => bleedDrawing(sheet, cell)),
-    ...cells.flatMap((cell) => cellDrawing(sheet, cell)),
-    ...sheet.marks
-      .filter((mark) => mark.side === side)
-      .map((mark) => {
-        const [x, y] = at(sheet, mark.xMm, mark.yMm + mark.heightMm);
-        return rect(x, y, mark.widthMm, mark.heightMm, { fill: 'url(#waste)' });
-      }),
-    ...cutDrawing(plan, sheet, side),
-    ...gripperDrawing(sheet),
-    ...layDrawing(sheet, side),
-    ...arrows(sheet),
-    ...smallPrint(MARGIN_MM, foot, below),
-  ]);
+  return drawing(
+    title,
+    sheet.sheetWidthMm + 2 * MARGIN_MM,
+    foot + (below.length + 1) * lineMm(sheet.sheetWidthMm),
+    [
+      titleText(MARGIN_MM, 16, sheet.sheetWidthMm, title),
+      rect(x0, y0, sheet.sheetWidthMm, sheet.sheetHeightMm, { 'stroke-width': 1 }),
+      ...cells.map((cell) => bleedDrawing(sheet, cell)),
+      ...cells.flatMap((cell) => cellDrawing(sheet, cell)),
+      ...sheet.marks
+        .filter((mark) => mark.side === side)
+        .map((mark) => {
+          const [x, y] = at(sheet, mark.xMm, mark.yMm + mark.heightMm);
+          return rect(x, y, mark.widthMm, mark.heightMm, { fill: 'url(#waste)' });
+        }),
+      ...cutDrawing(plan, sheet, side),
+      ...gripperDrawing(sheet),
+      ...layDrawing(sheet, side),
+      ...arrows(sheet),
+      ...smallPrint(MARGIN_MM, foot, sheet.sheetWidthMm, below),
+    ],
+  );
 }

@@ -37,7 +37,7 @@ export function text(x: number, y: number, size: number, words: string, more: At
 
 /** An arrow from one point to another; with both heads for a direction that has no sense, such as grain. */
 export function arrow(x1: number, y1: number, x2: number, y2: number, bothHeads = false): string {
-  const more: Attributes = { 'marker-end': 'url(#head)' };
+  const more: Attributes = { 'marker-end': 'url(#head)', 'stroke-width': 1.2 };
   if (bothHeads) more['marker-start'] = 'url(#head)';
   return line(x1, y1, x2, y2, more);
 }
