@@ -1,4 +1,5 @@
 import { demoOrder, demoPlant } from '../../../../test/kit/demo-plant.js';
+import { foldByPlan, pageBehind } from '../../../../test/kit/read-plan.js';
 import type { Order } from '../order.js';
 import type { Plan } from '../plan.js';
 import type { Plant } from '../plant.js';
@@ -211,6 +212,25 @@ describe('plan of work on a press that prints one side', () => {
     const planned = plan({ ...flyer, pages: 1, inksFront: [...process, 'Festival Gold'], inksBack: [] });
     expect(planned.sheets[0]).toMatchObject({ press: 'press-half', workStyle: 'Simplex', plates: 5 });
     expect(planned.steps.find((s) => s.id === 'print-1')?.waitAfterS).toBe(86400);
+  });
+});
+
+describe('plan of work on a press that turns the sheet head over tail', () => {
+  // Source: handbook t02-workstyles: perfecting grips the tail, so the tail has its margin, and pages lie as after a tumble.
+  it('keeps the gripped tail free and puts backs behind fronts', () => {
+    const devices = plant.devices.map((d) =>
+      d.id === 'press-full' && d.kind === 'press' ? { ...d, bothSides: 'perfecting' as const } : d,
+    );
+    const planned = plan({ ...brochure, trimWidthMm: 200, trimHeightMm: 280 }, { ...plant, devices });
+    const [sheet] = planned.sheets;
+    expect(sheet).toMatchObject({ workStyle: 'Perfecting', turn: 'headOverTail', tailMm: 10 });
+    for (const cell of sheet?.front ?? []) {
+      expect(pageBehind(cell, sheet!)).toBe(cell.page % 2 === 1 ? cell.page + 1 : cell.page - 1);
+      expect(cell.yMm + cell.heightMm).toBeLessThanOrEqual(640 - 10 - 6);
+    }
+    expect(foldByPlan(planned, planned.folding[0]!).pages).toEqual(planned.signatures[0]?.pages);
+    const backHeads = (sheet?.back ?? []).map((c) => [c.page, c.rotation]);
+    expect(backHeads).toEqual(expect.arrayContaining([[2, 180]]));
   });
 });
 
