@@ -52,6 +52,7 @@ export class Hub {
     readonly database: OwnDatabase,
     queueUrl: string | undefined,
     speed: number,
+    more: (folder: string) => Record<string, string>,
   ) {
     this.#env = {
       SIDELAY_PORT: String(port),
@@ -61,11 +62,20 @@ export class Hub {
       SIDELAY_DEMO_SPEED: String(speed),
       SIDELAY_LOG_LEVEL: 'warn',
       ...(queueUrl === undefined ? {} : { SIDELAY_QUEUE_URL: queueUrl }),
+      ...more(this.folder),
     };
   }
 
-  static async open(options: { queueUrl?: string; speed?: number } = {}): Promise<Hub> {
-    const hub = new Hub(await freePort(), await ownDatabase(), options.queueUrl, options.speed ?? 600);
+  static async open(
+    options: { queueUrl?: string; speed?: number; env?: (folder: string) => Record<string, string> } = {},
+  ): Promise<Hub> {
+    const hub = new Hub(
+      await freePort(),
+      await ownDatabase(),
+      options.queueUrl,
+      options.speed ?? 600,
+      options.env ?? (() => ({})),
+    );
     await hub.start();
     return hub;
   }
