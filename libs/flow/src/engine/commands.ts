@@ -1,8 +1,9 @@
 import { done, error, type Problem, type Refused, type Result, refuse } from '#libs/kernel';
 import { type BenchCommand, type BenchCounts, benchWork } from '../decide/bench.js';
 import { commandStep, commandTicket, type TicketCommand } from '../decide/command.js';
-import type { Decision, StockMove } from '../index.js';
+import type { Decision } from '../ports.js';
 import type { Device } from '../state/device.js';
+import type { StockMove } from '../state/stock.js';
 import type { TicketFile } from '../state/ticket.js';
 import { changeFile } from './change-file.js';
 import { contextOf, type EnginePorts } from './ports.js';

@@ -1,7 +1,7 @@
 import type { DeviceInfo as WireDevice } from '#libs/jdf';
+import { readQueue } from '../engine/own-queue.js';
 import type { Device } from '../state/device.js';
 import { answer, no, on } from './handler.js';
-import { readQueue } from './own-queue.js';
 
 function wireDevice(device: Device): WireDevice {
   return {
@@ -17,7 +17,7 @@ function wireDevice(device: Device): WireDevice {
 }
 
 export const queryQueueStatus = on('QueryQueueStatus', async (message, reception) => {
-  const queue = await readQueue(reception, message.body);
+  const queue = await readQueue(reception.ports, reception.envelope.deviceId, message.body);
   if (queue === null)
     return no('DEVICE_UNKNOWN', `No device ${reception.envelope.deviceId} is registered here.`);
   return answer('ResponseQueueStatus', { queue });
@@ -39,7 +39,7 @@ export const queryStatus = on('QueryStatus', async (_message, reception) => {
   if (envelope.deviceId === undefined || envelope.deviceId === ports.deviceId) {
     return answer('ResponseStatus', {
       devices: all.map(wireDevice),
-      queue: (await readQueue(reception)) ?? undefined,
+      queue: (await readQueue(ports, envelope.deviceId)) ?? undefined,
     });
   }
   const device = all.find((row) => row.id === envelope.deviceId);

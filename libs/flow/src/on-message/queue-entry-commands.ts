@@ -1,8 +1,8 @@
 import type { EntrySelection } from '#libs/jdf';
 import type { TicketCommand } from '../decide/command.js';
 import { command } from '../engine/commands.js';
+import { readQueue } from '../engine/own-queue.js';
 import { type Answer, no, noBecause, ok, on, type Reception } from './handler.js';
-import { readQueue } from './own-queue.js';
 
 /** Commands on entries that are the same as what people do on the board: hold, resume, abort. */
 export const abortQueueEntry = on('CommandAbortQueueEntry', (message, reception) => {
@@ -28,7 +28,7 @@ async function commandEntries(
   const { ports, envelope } = reception;
   const by = envelope.senderId;
   const named = (filter.entries ?? []).map((def) => def.queueEntryId);
-  const queue = await readQueue(reception, filter);
+  const queue = await readQueue(ports, envelope.deviceId, filter);
   if (queue === null) return no('DEVICE_UNKNOWN', `No device ${envelope.deviceId} is registered here.`);
   const missing = named.filter((id) => !queue.entries.some((entry) => entry.queueEntryId === id));
   if (missing.length > 0) return no('ENTRY_UNKNOWN', `The queue has no entry ${missing.join(', ')}.`);
@@ -39,7 +39,7 @@ async function commandEntries(
         : await commandStepOf(queueEntryId, verb, by, reception);
     if (!done.ok) return noBecause(done.problems);
   }
-  const after = await readQueue(reception, filter);
+  const after = await readQueue(ports, envelope.deviceId, filter);
   return after === null ? ok : { ok: true, body: { queue: after } };
 }
 

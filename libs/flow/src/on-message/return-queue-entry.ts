@@ -1,12 +1,12 @@
 import { bookPhase } from '../decide/book-phase.js';
 import { FileDraft, together } from '../decide/draft.js';
+import { useNamed } from '../decide/use-named.js';
 import { bookUse } from '../decide/uses.js';
 import { contextOf, offerWork } from '../engine/ports.js';
 import type { Decision, StoredDocument } from '../ports.js';
 import { type ReturnedTicket, returnedAudits } from '../process/index.js';
 import type { NodeStatus } from '../state/ticket.js';
 import { type Answer, answer, no, noBecause, on, speaker } from './handler.js';
-import { useNamed } from './use-named.js';
 
 /**
  * A device gives back the ticket of a step with its audits. They say once more what the signals said, and fill in what

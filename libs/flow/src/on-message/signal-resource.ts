@@ -1,10 +1,10 @@
 import { attributeOf, type ResourceInfo } from '#libs/jdf';
 import { FileDraft } from '../decide/draft.js';
+import { useNamed } from '../decide/use-named.js';
 import { bookUse } from '../decide/uses.js';
 import { contextOf, offerWork } from '../engine/ports.js';
 import type { Decision } from '../ports.js';
 import { type Answer, no, ok, on, speaker } from './handler.js';
-import { useNamed } from './use-named.js';
 
 /** A device says what it used so far. Totals: the same word twice books nothing twice. */
 export const signalResource = on('SignalResource', async (message, reception): Promise<Answer> => {

@@ -1,7 +1,7 @@
 import { isoTime } from '#libs/kernel';
+import { ticketEntry } from '../engine/own-queue.js';
 import { takeIn } from '../engine/take-in.js';
 import { type Answer, answer, no, noBecause, on } from './handler.js';
-import { ticketEntry } from './own-queue.js';
 
 /** Somebody submits a ticket to this server's own queue; the entry's id is the ticket's. */
 export const submitQueueEntry = on('CommandSubmitQueueEntry', async (message, reception): Promise<Answer> => {

@@ -1,7 +1,7 @@
 import type { MessageBody, Queue, QueueEntry as WireEntry } from '#libs/jdf';
 
 import type { QueueEntry, TicketFile } from '../state/ticket.js';
-import type { Reception } from './handler.js';
+import type { EnginePorts } from './ports.js';
 
 /** A queue with its entries listed. */
 export type WireQueue = Queue & { readonly entries: readonly WireEntry[] };
@@ -49,11 +49,11 @@ const MOST_ENTRIES = 1000;
 
 /** The queue a message asks for: this server's own, or that of the device it names; null for an unknown DeviceID. */
 export async function readQueue(
-  reception: Reception,
-  filter: Filter = {} as Filter,
+  ports: EnginePorts,
+  wanted: string | undefined,
+  filter: Filter = {},
 ): Promise<WireQueue | null> {
-  const { ports, envelope } = reception;
-  const deviceId = envelope.deviceId ?? ports.deviceId;
+  const deviceId = wanted ?? ports.deviceId;
   let entries: WireEntry[];
   if (deviceId === ports.deviceId) {
     const page = await ports.store.tickets({ limit: MOST_ENTRIES });
