@@ -12,6 +12,7 @@ export {
 } from './engine/commands.js';
 export { doWork } from './engine/dispatch.js';
 export { type Reading, readDocument } from './engine/intake.js';
+export { plannedFile } from './engine/planned-file.js';
 export type { EnginePorts, Log } from './engine/ports.js';
 export { receiveJmf, refusalJmf } from './engine/receive.js';
 export { reconcileDevice } from './engine/reconcile.js';

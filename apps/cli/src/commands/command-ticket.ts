@@ -1,0 +1,37 @@
+import { asJson, atServer, type Command, EXIT, text } from '../command.js';
+import { Client, refusal } from '../http-client.js';
+import type { TicketJson } from '../shapes.js';
+
+/** hold, resume and abort are one command with three names. */
+function ticketCommand(name: 'hold' | 'resume' | 'abort', summary: string): Command {
+  return {
+    name,
+    usage: 'TICKET [--step ID] [--json] [--server URL] [--token T]',
+    summary,
+    options: { ...asJson, ...atServer, step: { type: 'string' } },
+    takes: [1, 1],
+    async run(call) {
+      const step = text(call, 'step');
+      const at = step === undefined ? '' : `/steps/${encodeURIComponent(step)}`;
+      const answer = await new Client(call).ask(
+        `/api/v1/tickets/${encodeURIComponent(call.args[0]!)}${at}/${name}`,
+        { method: 'POST' },
+      );
+      if (answer.status >= 300) {
+        call.err(refusal(answer));
+        return EXIT.faults;
+      }
+      const ticket = answer.json<TicketJson>();
+      if (call.values.json) call.out(JSON.stringify(ticket, null, 2));
+      else call.out(`${ticket.name}: ${ticket.status}${ticket.activation === 'Held' ? ', held' : ''}`);
+      return EXIT.done;
+    },
+  };
+}
+
+export const hold = ticketCommand(
+  'hold',
+  'Hold a ticket or a step: what has not begun waits; what runs, runs on.',
+);
+export const resume = ticketCommand('resume', 'Release what was held or refused.');
+export const abort = ticketCommand('abort', 'End a ticket or a step for good.');
