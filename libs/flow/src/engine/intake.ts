@@ -1,6 +1,6 @@
-import { type Order, type Plan, planJob } from '#libs/craft';
+import { type Order, type Plan, type PressState, planOnPress } from '#libs/craft';
 import { checkTicket, kindOf, parseXml, readProduct, type XmlDocument } from '#libs/jdf';
-import { done, error, hasErrors, type Problem, type Refused, type Result, refuse } from '#libs/kernel';
+import { done, error, hasErrors, type Problem, type Result, refuse } from '#libs/kernel';
 import { orderFromProduct, readOrder } from '../definitions/index.js';
 import type { DocumentKind } from '../state/ticket.js';
 import type { EnginePorts } from './ports.js';
@@ -13,8 +13,13 @@ export interface Reading {
   readonly name: string;
   readonly order: Order | null;
   readonly plan: Plan | null;
+  /** What hangs in the press once this job is printed. */
+  readonly pressState: PressState | null;
   readonly problems: readonly Problem[];
 }
+
+/** What each press was left with by the job planned before; a press that is not in it is clean. */
+export type PressStates = ReadonlyMap<string, PressState>;
 
 const nothingRead = (kind: DocumentKind, problems: readonly Problem[], jobId = '', name = ''): Reading => ({
   kind,
@@ -22,18 +27,23 @@ const nothingRead = (kind: DocumentKind, problems: readonly Problem[], jobId = '
   name,
   order: null,
   plan: null,
+  pressState: null,
   problems,
 });
 
 /** Reads, checks and plans one ticket document. Pure computation; bounded by the reader's limits. */
-export function readDocument(bytes: Uint8Array, plant: EnginePorts['plant']): Reading {
+export function readDocument(
+  bytes: Uint8Array,
+  plant: EnginePorts['plant'],
+  presses: PressStates = new Map(),
+): Reading {
   const first = firstMark(bytes);
-  if (first === '{' || first === '[') return readJsonOrder(bytes, plant);
+  if (first === '{' || first === '[') return readJsonOrder(bytes, plant, presses);
   const parsed = parseXml(bytes);
   if (!parsed.ok) return nothingRead('unknown', parsed.problems);
   const kind = kindOf(parsed.value);
   if (!kind.ok) return nothingRead('unknown', kind.problems, ...namesOf(parsed.value));
-  if (kind.value === 'jdf') return readJdf(parsed.value, plant);
+  if (kind.value === 'jdf') return readJdf(parsed.value, plant, presses);
   const names = namesOf(parsed.value);
   if (kind.value === 'xjdf') {
     return nothingRead(
@@ -67,7 +77,7 @@ function namesOf(document: XmlDocument): [jobId: string, name: string] {
   return [of('JobID'), of('DescriptiveName')];
 }
 
-function readJsonOrder(bytes: Uint8Array, plant: EnginePorts['plant']): Reading {
+function readJsonOrder(bytes: Uint8Array, plant: EnginePorts['plant'], presses: PressStates): Reading {
   const json = parseJson(bytes);
   if (!json.ok) return nothingRead('order', json.problems);
   const text = (key: string): string => {
@@ -76,7 +86,7 @@ function readJsonOrder(bytes: Uint8Array, plant: EnginePorts['plant']): Reading 
   };
   const order = readOrder(json.value, plant);
   if (!order.ok) return nothingRead('order', order.problems, text('jobId'), text('name'));
-  return planned('order', order.value, order.problems, plant);
+  return planned('order', order.value, order.problems, plant, presses);
 }
 
 function parseJson(bytes: Uint8Array): Result<unknown> {
@@ -99,7 +109,7 @@ function jsonProblem(text: string, message: string): Problem {
   return error('JSON_NOT_WELL_FORMED', `The JSON can't be read: ${message}`, { line, path: '' });
 }
 
-function readJdf(document: XmlDocument, plant: EnginePorts['plant']): Reading {
+function readJdf(document: XmlDocument, plant: EnginePorts['plant'], presses: PressStates): Reading {
   const [jobId, name] = namesOf(document);
   const found = checkTicket(document);
   if (hasErrors(found)) return nothingRead('jdf', found, jobId, name);
@@ -108,7 +118,7 @@ function readJdf(document: XmlDocument, plant: EnginePorts['plant']): Reading {
   const order = orderFromProduct(product.value, plant);
   const problems = [...found, ...product.problems, ...order.problems];
   if (!order.ok) return nothingRead('jdf', problems, jobId, name);
-  return planned('jdf', order.value, problems, plant);
+  return planned('jdf', order.value, problems, plant, presses);
 }
 
 function planned(
@@ -116,11 +126,15 @@ function planned(
   order: Order,
   problems: readonly Problem[],
   plant: EnginePorts['plant'],
+  presses: PressStates,
 ): Reading {
-  const plan = planJob(order, plant);
   const { jobId, name } = order;
-  if (!plan.ok)
-    return { ...nothingRead(kind, [...problems, ...(plan as Refused).problems], jobId, name), order };
-  const all = [...problems, ...plan.problems];
-  return { kind, jobId, name, order, plan: plan.value, problems: all };
+  const clean = planOnPress(order, plant);
+  if (!clean.ok) return { ...nothingRead(kind, [...problems, ...clean.problems], jobId, name), order };
+  const before = clean.value.pressState === null ? undefined : presses.get(clean.value.pressState.press);
+  // Only what differs from the job before is changed over. That job may also have made another press the better one.
+  const following = before === undefined ? clean : planOnPress(order, plant, { previousOnPress: before });
+  const made = following.ok ? following : clean;
+  const { plan, pressState } = made.value;
+  return { kind, jobId, name, order, plan, pressState, problems: [...problems, ...made.problems] };
 }

@@ -1,3 +1,4 @@
+import { devicesOf, type PressState } from '#libs/craft';
 import { done, error, hasErrors, type Problem, type Result, refuse } from '#libs/kernel';
 import { placeForward } from '#libs/scheduling';
 import { type Arrival, acceptTicket, type Placement, rejectTicket } from '../decide/accept.js';
@@ -6,7 +7,7 @@ import { type Decision, ReceiptTaken, type StoredDocument } from '../ports.js';
 import { useItems } from '../process/index.js';
 import type { TicketFile } from '../state/ticket.js';
 import { calendarsOf } from './calendars.js';
-import { type Reading, readDocument } from './intake.js';
+import { type PressStates, type Reading, readDocument } from './intake.js';
 import { contextOf, type EnginePorts, offerWork } from './ports.js';
 
 /** A document as it came through any of the doors. */
@@ -50,9 +51,10 @@ export async function takeIn(ports: EnginePorts, incoming: Incoming): Promise<Re
           name: incoming.name ?? '',
           order: null,
           plan: null,
+          pressState: null,
           problems: incoming.problems,
         }
-      : readDocument(incoming.ticket.bytes, ports.plant);
+      : readDocument(incoming.ticket.bytes, ports.plant, await pressStates(ports));
   const ticketId = ports.ids.next();
   const documentId = ports.ids.next();
   const arrival: Arrival = {
@@ -115,7 +117,22 @@ async function keep(
           ];
     return { ...together({ documents: [document], receipts }, change), result: null };
   });
+  if (sound && reading.pressState !== null) {
+    await ports.store.setFact(pressFact(reading.pressState.press), reading.pressState);
+  }
   await offerWork(ports, work);
+}
+
+const pressFact = (press: string): string => `press.${press}`;
+
+/** What the presses will hold after the jobs planned so far: where the next change-over begins. */
+async function pressStates(ports: EnginePorts): Promise<PressStates> {
+  const states = new Map<string, PressState>();
+  for (const { id } of devicesOf(ports.plant, 'press')) {
+    const known = (await ports.store.fact(pressFact(id))) as PressState | null | undefined;
+    if (known != null) states.set(id, known);
+  }
+  return states;
 }
 
 async function repeatOf(ports: EnginePorts, incoming: Incoming): Promise<Result<TakenIn> | null> {
