@@ -41,7 +41,7 @@ export const lanes = [
   }),
   lane('e2e', 'the product and the simulated plant as processes', under('test/e2e'), {
     needs: ['embedded'],
-    wants: ['standards', 'xmllint'],
+    wants: ['standards', 'xmllint', 'redis'],
     workers: 1,
     timeoutS: 300,
     builds: true,
