@@ -84,6 +84,11 @@ export class Hub {
     this.server = await startServer(this.#env);
   }
 
+  /** Another server process over the same database. */
+  async second(env: Record<string, string>): Promise<Running> {
+    return startServer({ ...this.#env, SIDELAY_PORT: String(await freePort()), ...env });
+  }
+
   /** The plant knows only the hub's address, and outlives any restart of it. */
   startPlant(
     devices: readonly { id: string; kind: string; name: string; faults?: readonly string[] }[],

@@ -12,20 +12,24 @@ import { TicketsController } from './tickets.controller.js';
 @Module({})
 class ServerModule {}
 
+const hub = [
+  DescriptionController,
+  DevicesController,
+  EventsController,
+  JmfController,
+  SessionController,
+  StockController,
+  TicketsController,
+] as const;
+
+/** Everything that answers over HTTP. */
+export const controllers = [HealthController, ...hub] as const;
+
 /** What the hub answers over HTTP. A worker has only the health routes. */
 export function serverModule(runtime: Runtime): DynamicModule {
-  const hub = [
-    DescriptionController,
-    DevicesController,
-    EventsController,
-    JmfController,
-    SessionController,
-    StockController,
-    TicketsController,
-  ];
   return {
     module: ServerModule,
-    controllers: runtime.settings.ROLE === 'worker' ? [HealthController] : [HealthController, ...hub],
+    controllers: runtime.settings.ROLE === 'worker' ? [HealthController] : [...controllers],
     providers: [{ provide: RUNTIME, useValue: runtime }],
   };
 }

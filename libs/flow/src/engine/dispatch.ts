@@ -41,6 +41,9 @@ async function submit(
   entry: QueueEntry,
   file: NonNullable<Awaited<ReturnType<EnginePorts['store']['ticketFile']>>>,
 ): Promise<DispatchOutcome> {
+  if (device.url === null && device.driver !== 'bench') {
+    return { outcome: 'later', reason: 'it has not said yet at which address it is', silent: false };
+  }
   const original = await ports.store.document(file.ticket.documentId);
   const document = processTicket(file, original, entry.stepId, {
     now: ports.clock.now(),
