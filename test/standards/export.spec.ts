@@ -1,10 +1,12 @@
 /** What leaves here is judged by the standard's own schema (JDF.xsd, with xmllint) and by the ticket checks. */
+import { readdirSync, readFileSync } from 'node:fs';
 import type { Plan } from '#libs/craft';
-import { checkTicket, parseXml, type XmlDocument } from '#libs/jdf';
-import { exportTicket, processTicket } from '../../libs/flow/src/process/index.js';
+import { exportTicket, processTicket, readDocument, type StoredDocument } from '#libs/flow';
+import { checkTicket, parseXml, readProcessNode, type XmlDocument } from '#libs/jdf';
 import { bookletPlan, cardPlan, sectionsPlan } from '../kit/booklet-plan.js';
+import { demoPlant } from '../kit/demo-plant.js';
 import { type FileState, MONDAY, storedDocument, ticketFile } from '../kit/ticket-files.js';
-import { samples, textOfSample } from './samples.js';
+import { bytesOf, samples, textOfSample } from './samples.js';
 import { schemaFaults } from './xmllint.js';
 
 const states: readonly FileState[] = ['planned', 'running', 'completed', 'aborted'];
@@ -16,11 +18,9 @@ const prefixed = text
   .replace('xmlns=', 'xmlns:j=')
   .replace(/\s+xmlns:xsi="[^"]*" xsi:type="Product"/, '');
 
+const files = storedDocument('{"files":["https://example.test/pages.pdf"]}', 'application/json');
 const inputs = {
-  order: {
-    kind: 'order',
-    original: storedDocument('{"files":["https://example.test/pages.pdf"]}', 'application/json'),
-  },
+  order: { kind: 'order', original: files },
   sample: { kind: 'jdf', original: storedDocument(text) },
   prefixed: { kind: 'jdf', original: storedDocument(prefixed) },
 } as const;
@@ -29,27 +29,48 @@ const plans: Readonly<Record<string, Plan>> = {
   cards: cardPlan(),
   sections: sectionsPlan(),
 };
+const plant = demoPlant();
 
 function value<T>(result: { ok: true; value: T } | { ok: false; problems: readonly unknown[] }): T {
   if (!result.ok) throw new Error(JSON.stringify(result.problems));
   return result.value;
 }
 
+/** Every document that leaves for one ticket: the whole in each state, and each step for its device. */
+function leaving(name: string, plan: Plan, kind: 'order' | 'jdf', original: StoredDocument): void {
+  for (const state of states) {
+    const file = ticketFile(plan, state, kind);
+    const now = MONDAY + 1200 * 60_000;
+    documents[`${name}-${state}.jdf`] = value(exportTicket(file, original, { now, version: '0.1.0', plant }));
+    for (const step of plan.steps) {
+      const device = { now, jmfUrl: 'http://127.0.0.1:7420/jmf', senderId: 'sidelay', plant };
+      documents[`${name}-${state}-${step.id}.jdf`] = value(processTicket(file, original, step.id, device));
+    }
+  }
+}
+
+/** The demo's own orders and tickets, read and planned as the server does. */
+function demoDocuments(): readonly { file: string; bytes: Uint8Array }[] {
+  const folder = (name: string): URL => new URL(`../../demo-data/${name}/`, import.meta.url);
+  return ['orders', 'tickets'].flatMap((name) =>
+    readdirSync(folder(name)).map((file) => ({
+      file,
+      bytes: new Uint8Array(readFileSync(new URL(file, folder(name)))),
+    })),
+  );
+}
+
 const documents: Record<string, string> = {};
 for (const [planName, plan] of Object.entries(plans)) {
   for (const [inputName, { kind, original }] of Object.entries(inputs)) {
-    for (const state of states) {
-      const file = ticketFile(plan, state, kind);
-      const options = { now: MONDAY + 600 * 60_000, version: '0.1.0' };
-      documents[`${planName}-${inputName}-${state}.jdf`] = value(exportTicket(file, original, options));
-      for (const step of plan.steps) {
-        const device = { now: options.now, jmfUrl: 'http://127.0.0.1:7420/jmf', senderId: 'sidelay' };
-        documents[`${planName}-${inputName}-${state}-${step.id}.jdf`] = value(
-          processTicket(file, original, step.id, device),
-        );
-      }
-    }
+    leaving(`${planName}-${inputName}`, plan, kind, original);
   }
+}
+for (const { file, bytes } of [...demoDocuments(), { file: 'standard.jdf', bytes: bytesOf(sample) }]) {
+  const { plan } = readDocument(bytes, plant);
+  const original = { ...storedDocument(''), bytes };
+  if (plan === null) throw new Error(`${file} was not planned`);
+  leaving(file.replace('.', '-'), plan, file.endsWith('.jdf') ? 'jdf' : 'order', original);
 }
 const parsed = new Map<string, XmlDocument>(
   Object.entries(documents).map(([name, document]) => [name, value(parseXml(document))]),
@@ -60,10 +81,73 @@ describe('tickets that leave', () => {
     expect(schemaFaults(documents)).toEqual({});
   });
 
+  it('would not pass the schema with a status that it does not know', () => {
+    const [name, document] = Object.entries(documents)[0]!;
+    const wrong = document.replace(/Status="[A-Za-z]+"/, 'Status="Done"');
+    expect(Object.keys(schemaFaults({ [name]: wrong }))).toEqual([name]);
+  });
+
+  it('read back as the order they were made from', () => {
+    for (const { file, bytes } of demoDocuments().filter((demo) => demo.file.endsWith('.json'))) {
+      const before = readDocument(bytes, plant).order!;
+      const name = `${file.replace('.', '-')}-planned.jdf`;
+      const after = readDocument(new TextEncoder().encode(documents[name]!), plant).order!;
+      const size = [after.trimWidthMm, after.trimHeightMm].map((mm) => Math.round(mm * 100) / 100);
+      expect({ ...after, trimWidthMm: size[0], trimHeightMm: size[1] }).toMatchObject({
+        jobId: before.jobId,
+        quantity: before.quantity,
+        trimWidthMm: before.trimWidthMm,
+        trimHeightMm: before.trimHeightMm,
+        pages: before.pages,
+        binding: before.binding,
+        stock: before.stock,
+        inksFront: before.inksFront,
+        inksBack: before.inksBack,
+      });
+    }
+  });
+
   it('pass our own checks of links, references and partitions', () => {
     const faults = [...parsed].flatMap(([name, document]) =>
       checkTicket(document).map((problem) => `${name} ${problem.path} ${problem.message}`),
     );
     expect(faults).toEqual([]);
+  });
+
+  // Source: the links of each process that the schema's Constraint elements ask for; prepress and printing tickets lack
+  // the RunList of the press, as the standard's own samples do.
+  it('give every process what it cannot do without', () => {
+    const needed: Readonly<Record<string, readonly string[]>> = {
+      Stripping: ['StrippingParams', 'Assembly'],
+      Imposition: ['Layout', 'RunList'],
+      Interpreting: ['InterpretingParams'],
+      Screening: ['ScreeningParams'],
+      ImageSetting: ['Media', 'RunList', 'ExposedMedia'],
+      ConventionalPrinting: ['ConventionalPrintingParams', 'ExposedMedia', 'Component'],
+      Cutting: ['CuttingParams', 'Component'],
+      Folding: ['FoldingParams', 'Component'],
+      Collecting: ['Component'],
+      Stitching: ['StitchingParams', 'Component'],
+      Trimming: ['TrimmingParams', 'Component'],
+    };
+    const lacking = [...parsed].flatMap(([name, document]) => {
+      const node = readProcessNode(document);
+      if (!node.ok) return [name];
+      const linked = [...node.value.inputs, ...node.value.outputs].map((resource) => resource.name);
+      const wanted = node.value.types.flatMap((type) => needed[type] ?? []);
+      return wanted.filter((resource) => !linked.includes(resource)).map((resource) => `${name} ${resource}`);
+    });
+    expect(lacking).toEqual([]);
+  });
+
+  it('name every plate of the sample ticket once for its press', () => {
+    const names = [...parsed.keys()].filter((name) => /^standard-jdf-planned-print/.test(name));
+    const leaves = names.flatMap((name) => {
+      const node = value(readProcessNode(parsed.get(name)!));
+      return node.inputs.find((input) => input.name === 'ExposedMedia')?.leaves ?? [];
+    });
+    const { plan } = readDocument(bytesOf(sample), plant);
+    expect(leaves).toHaveLength(plan!.totals.plates);
+    expect(new Set(leaves.map((leaf) => JSON.stringify(leaf))).size).toBe(plan!.totals.plates);
   });
 });

@@ -1,9 +1,9 @@
 import type { Plan, PlanFolding, PlanStep } from '#libs/craft';
 import { element } from '#libs/jdf';
 import { error, type Problem, pointsFromMm } from '#libs/kernel';
-import { isDivided } from './build/components.js';
+import { blocksOf, isDivided } from './build/components.js';
 import { points, token } from './build/values.js';
-import type { ProcessType } from './process-type.js';
+import type { PartKeys, ProcessType } from './process-type.js';
 
 /** Folds a sheet or a block into a signature. */
 export const folding: ProcessType = {
@@ -13,7 +13,7 @@ export const folding: ProcessType = {
     if (name !== 'Component' || fold === undefined) return undefined;
     return {
       orientation: orientationOf(fold),
-      parts: isDivided(plan, from) ? [{ BlockName: token(fold.block) }] : [],
+      parts: isDivided(plan, from) ? partsFor(plan, step, from) : [],
     };
   },
   makes: 'Component',
@@ -55,6 +55,13 @@ export const folding: ProcessType = {
       );
   },
 };
+
+/** Every block that the signature is folded from: several where it is on the sheet more than once. */
+function partsFor(plan: Plan, step: PlanStep, from: PlanStep): readonly PartKeys[] {
+  return blocksOf(plan, from)
+    .filter((block) => block.signature === step.signature)
+    .map((block) => ({ BlockName: token(block.name) }));
+}
 
 function foldingOf(plan: Plan, step: PlanStep): PlanFolding | undefined {
   return plan.folding.find((row) => row.signature === step.signature);

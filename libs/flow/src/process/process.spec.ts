@@ -181,6 +181,21 @@ describe('folding', () => {
     },
   );
 
+  it('takes every block of its signature from a sheet that was cut', () => {
+    const plan = bookletPlan();
+    const [block] = plan.blocks;
+    const half = { ...block!, widthMm: 450 };
+    plan.blocks = [
+      { ...half, name: 'left' },
+      { ...half, name: 'right', xMm: 450 },
+    ];
+    const cut: PlanStep = { ...plan.steps[2]!, id: 'cut-1', types: ['Cutting'] };
+    expect(folding.takes('Component', scope(plan, 'fold-1'), cut)?.parts).toEqual([
+      { BlockName: 'left' },
+      { BlockName: 'right' },
+    ]);
+  });
+
   it('is not sent to a machine without its fold list or with a fold outside the piece', () => {
     const plan = bookletPlan();
     expect(checkSteps({ ...plan, folding: [] }).map(({ code }) => code)).toEqual(['PLAN_MISSING']);
