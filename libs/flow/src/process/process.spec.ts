@@ -1,6 +1,7 @@
 import type { Plan, PlanStep, Rotation } from '#libs/craft';
 import { attributeOf, descendants, type XmlElement } from '#libs/jdf';
-import { bookletPlan, cardPlan, sectionsPlan } from '../../../../test/kit/booklet-plan.js';
+import { bookletPlan, cardPlan } from '../../../../test/kit/booklet-plan.js';
+import { sectionsPlan } from '../../../../test/kit/sections-plan.js';
 import { cutLines } from './build/cut-lines.js';
 import { layout } from './build/layout.js';
 import { folding } from './folding.process.js';
