@@ -20,16 +20,9 @@ export function App() {
   }, [here]);
   return (
     <>
-      <a
-        class="skip"
-        href="#main"
-        onClick={(event) => {
-          event.preventDefault();
-          main.current?.focus();
-        }}
-      >
+      <button type="button" class="skip" onClick={() => main.current?.focus()}>
         {words.nav.skip}
-      </a>
+      </button>
       <Patterns />
       <Masthead screen={screen.name} />
       <main id="main" ref={main} tabIndex={-1}>

@@ -62,13 +62,13 @@ export function orderOf(draft: OrderDraft): Record<string, unknown> {
   const order: Record<string, unknown> = {};
   for (const name of Object.keys(draft.text) as FieldName[]) {
     if (name.startsWith('cover/')) continue;
-    const value = valueOf(draft, name);
+    const value = typedValue(draft, name);
     if (value !== undefined) order[name] = value;
   }
   if (draft.withCover) {
     const cover: Record<string, unknown> = { pages: 4 };
     for (const name of ['cover/stock', 'cover/inksFront', 'cover/inksBack'] as const) {
-      const value = valueOf(draft, name);
+      const value = typedValue(draft, name);
       if (value !== undefined) cover[name.slice('cover/'.length)] = value;
     }
     order.cover = cover;
@@ -76,7 +76,7 @@ export function orderOf(draft: OrderDraft): Record<string, unknown> {
   return order;
 }
 
-function valueOf(draft: OrderDraft, name: FieldName): unknown {
+function typedValue(draft: OrderDraft, name: FieldName): unknown {
   const text = draft.text[name].trim();
   if (isInkField(name)) return [...draft.ticked[name], ...listOf(text, ',')];
   if (text === '') return undefined;

@@ -4,6 +4,9 @@
  */
 import type { PlanCell, PlanSheet, Side } from '#libs/craft';
 
+/** Share of the shorter edge by which the head line lies inside. */
+const HEAD_INSET = 0.05;
+
 export interface CellShape {
   readonly xMm: number;
   /** From the top of the drawing. */
@@ -15,7 +18,7 @@ export interface CellShape {
   readonly centre: readonly [number, number];
   /** Clockwise, as SVG turns; the folio stands with its head to the page's head. */
   readonly turnDeg: number;
-  /** The edge of the cell that is the page's head, from and to. */
+  /** A line along the page's head, a little inside the cell, so that heads which meet stay two lines. */
   readonly head: readonly [number, number, number, number];
 }
 
@@ -24,11 +27,13 @@ export function cellShape(cell: PlanCell, sheetHeightMm: number): CellShape {
   const topMm = sheetHeightMm - yMm - heightMm;
   const right = xMm + widthMm;
   const foot = topMm + heightMm;
+  const inset = Math.min(widthMm, heightMm) * HEAD_INSET;
+  const [left, top, rightIn, footIn] = [xMm + inset, topMm + inset, right - inset, foot - inset];
   const heads = {
-    0: [xMm, topMm, right, topMm],
-    90: [xMm, topMm, xMm, foot],
-    180: [xMm, foot, right, foot],
-    270: [right, topMm, right, foot],
+    0: [left, top, rightIn, top],
+    90: [left, top, left, footIn],
+    180: [left, footIn, rightIn, footIn],
+    270: [rightIn, top, rightIn, footIn],
   } as const;
   return {
     xMm,

@@ -21,7 +21,7 @@ export function AxisDrawing({
     x: xOf(window, width, tick.atMs),
   }));
   const nowWord = words.board.now(hourWords(nowMs));
-  const flag = (nowWord.length * 0.62 + 1) * rem;
+  const flag = (nowWord.length * 0.66 + 1.6) * rem;
   const room = (x: number): boolean =>
     x > 2 * rem && x < width - 2 * rem && (x < nowX - 2.2 * rem || x > nowX + flag + 1.6 * rem);
   return (

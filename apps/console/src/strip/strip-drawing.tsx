@@ -2,7 +2,7 @@ import { spanWords, timeWords } from '../time/phrases.js';
 import { words } from '../words/index.js';
 import { stepWord } from '../words/steps.js';
 import type { Segment, Strip } from './lay-strips.js';
-import { boxOf, fitText, placeText, slipPath } from './strip-shapes.js';
+import { boxOf, placeText, slipPath } from './strip-shapes.js';
 import { type TimeWindow, xOf } from './time-axis.js';
 
 /** Sizes in rem, so that the drawing grows with the letters of the page. */
@@ -31,8 +31,8 @@ export function StripDrawing({
 }) {
   const rowHeight = (strip.rows === 1 ? ROW : ROW_OF_MANY) * rem;
   const slipHeight = strip.rows * rowHeight + 2 * PAD * rem;
-  const told = strip.gaps.length > 0 || strip.lateS > 0;
-  const height = slipHeight + (told ? REASON * rem : 0);
+  const lines = (strip.gaps.length > 0 ? 1 : 0) + (strip.lateS > 0 ? 1 : 0);
+  const height = slipHeight + lines * REASON * rem;
   const letter = LETTER * rem;
   const x = (atMs: number): number => xOf(window, width, atMs);
   const slipEnd = Math.max(strip.endMs ?? nowMs, strip.dueMs === null ? 0 : strip.dueMs + slipTail(window));
@@ -68,7 +68,8 @@ export function StripDrawing({
           d={`M${Math.max(0, dueX)} ${slipHeight + 2} H${Math.min(width, x(strip.endMs!))}`}
         />
       )}
-      {told && <Reasons strip={strip} width={width} letter={letter} y={slipHeight + 1.25 * rem} x={x} />}
+      <line class="now-line" x1={x(nowMs)} x2={x(nowMs)} y1={0} y2={slipHeight} />
+      {lines > 0 && <Reasons strip={strip} width={width} letter={letter} top={slipHeight} rem={rem} x={x} />}
     </svg>
   );
 }
@@ -95,7 +96,7 @@ function SegmentDrawing({
 }) {
   if (box === null) return null;
   const { step, state } = segment;
-  const word = fitText(stepWord(step), box.width - letter, letter);
+  const word = stepWord(step).length * letter <= box.width - letter ? stepWord(step) : '';
   const filled = Math.max(0, Math.min(box.width, fillTo - box.x));
   const clip = `fill-${ticketId}-${step.id}`.replace(/[^\w-]/g, '_');
   const label = { x: box.x + letter / 2, y: y + height / 2, 'dominant-baseline': 'central' } as const;
@@ -138,35 +139,43 @@ function fillTo(segment: Segment, window: TimeWindow, width: number, nowMs: numb
   return xOf(window, width, state === 'done' ? toMs : doneMs);
 }
 
-/** One line under the slip: why it waits, from where the waiting begins, and by how much it is late. */
+/** Under the slip: by how much it is late, where its work ends, and why it waits, from where the waiting begins. */
 function Reasons({
   strip,
   width,
   letter,
-  y,
+  top,
+  rem,
   x,
 }: {
   strip: Strip;
   width: number;
   letter: number;
-  y: number;
+  top: number;
+  rem: number;
   x: (atMs: number) => number;
 }) {
+  const first = top + 1.3 * rem;
   const gap = strip.gaps[0];
   const late = strip.lateS > 0 ? words.board.late(spanWords(strip.lateS)) : '';
+  const lateAt = placeText(late, strip.dueMs === null ? 0 : x(strip.dueMs), width, letter);
   const reason = gap === undefined ? '' : `${stepWord(gap.step)}: ${gap.reason}`;
-  const lateWidth = late === '' ? 0 : (late.length + 2) * letter;
-  const placed = placeText(reason, gap === undefined ? 0 : x(gap.fromMs), width - lateWidth, letter * 0.95);
+  const reasonAt = placeText(reason, gap === undefined ? 0 : x(gap.fromMs), width, letter * 0.95);
   return (
     <>
-      {reason !== '' && (
-        <text class="gap-reason" x={placed.x} y={y} text-anchor={placed.anchor}>
-          {placed.text}
+      {late !== '' && (
+        <text class="late-word" x={lateAt.x} y={first} text-anchor={lateAt.anchor}>
+          {late}
         </text>
       )}
-      {late !== '' && (
-        <text class="late-word" x={width} y={y} text-anchor="end">
-          {late}
+      {reason !== '' && (
+        <text
+          class="gap-reason"
+          x={reasonAt.x}
+          y={late === '' ? first : first + REASON * rem * 0.85}
+          text-anchor={reasonAt.anchor}
+        >
+          {reasonAt.text}
         </text>
       )}
     </>

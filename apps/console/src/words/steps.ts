@@ -32,7 +32,8 @@ export function ticketStatus(ticket: Ticket): string {
   const working = ticket.steps.filter(isWorking);
   const running = working.find((step) => step.status === 'InProgress') ?? working[0];
   if (running !== undefined) return running.status;
-  return 'Waiting';
+  const front = frontWaiting(ticket);
+  return front.length > 0 && front.every((step) => step.activation === 'Held') ? 'Held' : 'Waiting';
 }
 
 export function stepStatus(step: Step): string {

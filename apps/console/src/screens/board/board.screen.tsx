@@ -1,5 +1,6 @@
 import { useEffect } from 'preact/hooks';
 import { plant } from '../../live/index.js';
+import { narrow } from '../../look/width.js';
 import { words } from '../../words/index.js';
 import type { Screen } from '../screen.js';
 import { Hall } from './hall.js';
@@ -12,13 +13,15 @@ function Board() {
   }, []);
   const { tickets, devices, loaded } = plant();
   const all = [...tickets.value.values()];
+  const hall = <Hall key="hall" devices={devices.value} tickets={tickets.value} loaded={loaded.value} />;
+  const jobs = <Jobs key="jobs" tickets={all} devices={devices.value} loaded={loaded.value} />;
   return (
     <>
       <h1 class="unseen" tabIndex={-1}>
         {words.board.title}
       </h1>
-      <Hall devices={devices.value} tickets={tickets.value} loaded={loaded.value} />
-      <Jobs tickets={all} devices={devices.value} loaded={loaded.value} />
+      {/* On a wall the hall is one band above the jobs; on a phone it would push them out of sight. */}
+      {narrow.value ? [jobs, hall] : [hall, jobs]}
       <Rejected tickets={all.filter((ticket) => ticket.status === 'Rejected')} />
     </>
   );

@@ -47,14 +47,17 @@ function Station({ device, ticket }: { device: Device; ticket: Ticket | undefine
         )}
       </p>
       {silent && <p class="station-silence">{t.silence(device.silent)}</p>}
-      <p class="station-work">
-        {device.ticket !== null && work !== '' ? (
-          <a href={jobAddress(device.ticket)}>{work}</a>
-        ) : (
-          work || t.noWork
-        )}
-      </p>
+      {(work !== '' || !silent) && (
+        <p class="station-work" data-free={work === ''}>
+          {device.ticket !== null && work !== '' ? (
+            <a href={jobAddress(device.ticket)}>{work}</a>
+          ) : (
+            work || t.noWork
+          )}
+        </p>
+      )}
       <p class="station-told quiet">
+        {silent && <span>{t.before(words.device[device.status] ?? device.status)} </span>}
         {device.statusDetails !== null && <span>{device.statusDetails}; </span>}
         <span>{t.since(timeWords(since, now), spanWords((now - since) / 1000))}; </span>
         <span>{words.source[device.source] ?? device.source}, </span>

@@ -18,26 +18,23 @@ export function StripHead({
 }) {
   const { ticket } = strip;
   const work = currentWork(strip, devices, nowMs);
-  const status = ticketStatus(ticket);
   return (
     <div class="strip-head">
       <p class="strip-name">
         <a href={jobAddress(ticket.id)}>{ticket.name}</a>
         <span class="quiet"> {ticket.jobId}</span>
       </p>
-      <p class="strip-state">
-        <StateMark status={status} of="step" />
+      <p class="strip-due">
+        <span class={strip.lateS > 0 ? 'late-flag' : undefined}>{dueWords(strip, nowMs)}</span>
       </p>
       <p class="strip-where">
+        <StateMark status={ticketStatus(ticket)} of="step" />
         {work.where !== '' && <strong>{work.where}</strong>}
         {work.since !== '' && <span> {work.since}</span>}
         {work.source !== '' && <span class="quiet">, {work.source}</span>}
       </p>
-      <p class="strip-due">
-        <span class={strip.lateS > 0 ? 'late-flag' : undefined}>{dueWords(strip, nowMs)}</span>
-        <span class="quiet">
-          {words.board.pctDone(ticket.progressPct)}, {words.board.copies(ticket.quantity)}
-        </span>
+      <p class="strip-done quiet">
+        {words.board.pctDone(ticket.progressPct)}, {words.board.copies(ticket.quantity)}
       </p>
     </div>
   );

@@ -17,7 +17,7 @@ export function ConsumptionTable({ ticketId, revision }: { ticketId: string; rev
       {items?.length === 0 && <p class="quiet">{t.noConsumption}</p>}
       {items !== null && items.length > 0 && (
         // biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than a phone is scrolled by keyboard too (WCAG 2.1.1)
-        <section class="wide" aria-labelledby="consumption-title" tabIndex={0}>
+        <section class="wide" aria-label={t.table} tabIndex={0}>
           <table>
             <thead>
               <tr>
