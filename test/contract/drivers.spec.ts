@@ -28,16 +28,17 @@ function driverFor(name: string, fileRoots: readonly string[], devices: readonly
   return driver;
 }
 
-async function benchWorld(): Promise<DriverWorld> {
+/** Benches and our own workstation are sent nothing. */
+const nothingSent = (name: 'bench' | 'automatic') => async (): Promise<DriverWorld> => {
   return {
-    driver: driverFor('bench', [], []),
-    device: aDevice('bench', 'bench', null),
+    driver: driverFor(name, [], []),
+    device: aDevice(name, name, null),
     tickets: () => null,
     loseAnswer: null,
     away: null,
     close: async () => undefined,
   };
-}
+};
 
 async function hotFolderWorld(): Promise<DriverWorld> {
   const base = await mkdtemp(join(tmpdir(), 'sidelay-driver-'));
@@ -82,7 +83,8 @@ async function jmfWorld(): Promise<DriverWorld> {
 }
 
 const worlds: Readonly<Record<string, () => Promise<DriverWorld>>> = {
-  bench: benchWorld,
+  automatic: nothingSent('automatic'),
+  bench: nothingSent('bench'),
   hotFolder: hotFolderWorld,
   jmf: jmfWorld,
 };

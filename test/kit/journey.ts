@@ -156,7 +156,6 @@ export class Hub {
 }
 
 export const DEVICES = [
-  { id: 'prepress', kind: 'prepress', name: 'Imposing and separating' },
   { id: 'platesetter', kind: 'platesetter', name: 'Platesetter' },
   { id: 'press-full', kind: 'press', name: 'Full-size press' },
   { id: 'press-half', kind: 'press', name: 'Half-size press' },

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { type SimulatedDevice, simulatedDevice } from '../../apps/plant/src/index.js';
 import { documentDoor } from '../../apps/server/src/intake/fetch-document.js';
 import { receiveMessage } from '../../apps/server/src/intake/receive-message.js';
+import { ticketDocument } from '../../apps/server/src/intake/ticket-document.js';
 import { sha256 } from '../../apps/server/src/intake/unpack.js';
 import { loadPlant, projectPath } from '../../apps/server/src/plant-file.js';
 import { preparePlant } from '../../apps/server/src/prepare-plant.js';
@@ -25,7 +26,7 @@ import { inlineQueue, type OpenStore, openStore } from '../../libs/store/src/ind
 import { makeDeviceLink } from '../../libs/wire/src/index.js';
 
 const JMF = 'application/vnd.cip4-jmf+xml';
-const SIMULATED = new Set(['prepress', 'platesetter', 'press', 'guillotine', 'folder', 'stitcher', 'binder']);
+const SIMULATED = new Set(['platesetter', 'press', 'guillotine', 'folder', 'stitcher', 'binder']);
 
 export interface VirtualPlant {
   readonly clock: VirtualClock;
@@ -100,6 +101,7 @@ export async function virtualPlant(options: {
     ids,
     plant: plant.value,
     log: () => undefined,
+    ticketDocument: (file) => ticketDocument(store, file),
     jmfUrl: 'http://hub.plant.invalid/jmf',
     deviceId: 'sidelay',
   };

@@ -12,6 +12,7 @@ import { type ClockSetting, codes, Fault, systemRandom, uuidV7Source, wallClock 
 import { openQueue, openStore, startEmbeddedPostgres } from '#libs/store';
 import { makeDeviceLink } from '#libs/wire';
 import { documentDoor } from './intake/fetch-document.js';
+import { ticketDocument } from './intake/ticket-document.js';
 import { makeMetrics } from './metrics.js';
 import { loadPlant, projectPath } from './plant-file.js';
 import { clockOf, openPlantClock, realSetting } from './plant-time.js';
@@ -75,9 +76,16 @@ export async function openRuntime(settings: Settings, log: Log): Promise<OpenRun
       ids,
       plant,
       log,
+      ticketDocument: (file) => ticketDocument(store, file),
       deviceId: settings.DEVICE_ID,
       jmfUrl: `${publicUrl(settings)}/jmf`,
-      link: makeDeviceLink({ guard: documents.guard, clock, ids, senderId: settings.DEVICE_ID }),
+      link: makeDeviceLink({
+        guard: documents.guard,
+        clock,
+        ids,
+        senderId: settings.DEVICE_ID,
+        documentUrl: (parcel) => `${publicUrl(settings)}/jmf/tickets/${parcel.ticketId}/${parcel.entryId}`,
+      }),
     };
     const runtime: Runtime = {
       settings,

@@ -13,12 +13,18 @@ export async function preparePlant(ports: EnginePorts): Promise<void> {
       id: device.id,
       kind: device.kind,
       name: device.name,
-      driver: device.kind === 'bench' ? 'bench' : 'jmf',
+      driver: driverOf(device.kind),
       url: null,
     };
     await registerDevice(ports, wish);
   }
   await openStock(ports);
+}
+
+/** People work at benches, our own workstation imposes and separates, everything else speaks JMF once it has registered. */
+function driverOf(kind: DeviceWish['kind']): string {
+  if (kind === 'bench') return 'bench';
+  return kind === 'prepress' ? 'automatic' : 'jmf';
 }
 
 async function openStock(ports: EnginePorts): Promise<void> {

@@ -96,6 +96,14 @@ export const codes = {
     'info',
     'Add the part or correct the reference.',
   ),
+  CHECK_PARTIAL: row(
+    'Only part of the document was checked',
+    200,
+    0,
+    'info',
+    'Check it against the standard\'s schema too; README, "What it does not do yet", says what is left out.',
+  ),
+  FILE_UNREADABLE: row('The file could not be read', 422, 3, 'info', 'Check its name and who may read it.'),
   // The ticket
   JDF_VALUE: row(
     'An attribute has a value that the standard does not allow',

@@ -17,8 +17,9 @@ declare module 'fastify' {
   }
 }
 
-/** Open to everyone: whether the server lives, and the console's own files, which hold no data. */
-const OPEN = /^\/(health\/(live|ready)|(assets\/.*)?|index\.html|favicon\.svg|manifest\.webmanifest)$/;
+/** Open to everyone: whether the server lives, the console's own files, which hold no data, and addresses that are secrets. */
+const OPEN =
+  /^\/(health\/(live|ready)|jmf\/tickets\/[^/]+\/[^/]+|(assets\/.*)?|index\.html|favicon\.svg|manifest\.webmanifest)$/;
 /** A device speaks JMF, and registers itself; nothing else. */
 const FOR_DEVICES = /^\/(jmf|api\/v1\/devices|health\/ready)$/;
 

@@ -7,7 +7,7 @@ import { wallClock } from '#libs/kernel';
 import { projectPath } from '../plant-file.js';
 
 /** Kinds that exist as simulated machines. */
-const SIMULATED = new Set(['prepress', 'platesetter', 'press', 'guillotine', 'folder', 'stitcher', 'binder']);
+const SIMULATED = new Set(['platesetter', 'press', 'guillotine', 'folder', 'stitcher', 'binder']);
 const STOP_MS = 5000;
 
 /**

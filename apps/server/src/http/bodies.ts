@@ -11,7 +11,7 @@ export const deviceSchema = z.strictObject({
   id: z.string().regex(/^[A-Za-z0-9._-]{1,100}$/, 'letters, digits, dot, dash and underscore only'),
   kind: z.enum(['prepress', 'platesetter', 'press', 'guillotine', 'folder', 'stitcher', 'binder', 'bench']),
   name: z.string().min(1).max(200).optional(),
-  driver: z.enum(['jmf', 'hotFolder', 'bench']).default('jmf'),
+  driver: z.enum(['jmf', 'hotFolder', 'bench', 'automatic']).default('jmf'),
   url: z.string().max(2000).nullable().default(null),
 });
 

@@ -24,7 +24,7 @@ export class DevicesController {
     if (request.caller?.kind === 'device' && request.caller.name !== wish.id) {
       throw new HttpProblem('FORBIDDEN', `This token speaks for ${request.caller.name} only.`);
     }
-    if (wish.driver !== 'bench' && wish.url === null) {
+    if ((wish.driver === 'jmf' || wish.driver === 'hotFolder') && wish.url === null) {
       throw new HttpProblem('REQUEST_INVALID', '/url: a device with this driver needs an address.');
     }
     if (wish.driver === 'jmf' && !/^https?:\/\//.test(wish.url ?? '')) {

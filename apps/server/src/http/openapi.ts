@@ -106,6 +106,12 @@ export const routes: readonly Route[] = [
     body: ['application/vnd.cip4-jmf+xml', 'multipart/related'],
     answers: 'application/vnd.cip4-jmf+xml',
   },
+  {
+    method: 'get',
+    path: '/jmf/tickets/{ticket}/{entry}',
+    summary: 'The ticket of one queue entry, for the device that was given its address',
+    answers: 'application/vnd.cip4-jdf+xml',
+  },
   { method: 'get', path: '/health/live', summary: 'Whether the process lives' },
   { method: 'get', path: '/health/ready', summary: 'Whether it can serve, and why not' },
   { method: 'get', path: '/metrics', summary: 'Figures for Prometheus', answers: 'text/plain' },

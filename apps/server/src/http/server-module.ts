@@ -5,6 +5,7 @@ import { DevicesController } from './devices.controller.js';
 import { EventsController } from './events.controller.js';
 import { HealthController } from './health.controller.js';
 import { JmfController } from './jmf.controller.js';
+import { ParcelsController } from './parcels.controller.js';
 import { SessionController } from './session.controller.js';
 import { StockController } from './stock.controller.js';
 import { TicketsController } from './tickets.controller.js';
@@ -17,6 +18,7 @@ const hub = [
   DevicesController,
   EventsController,
   JmfController,
+  ParcelsController,
   SessionController,
   StockController,
   TicketsController,

@@ -106,8 +106,9 @@ export class TicketsController {
         .send(Buffer.from(original?.bytes ?? []));
       return;
     }
-    const { version, clock } = this.runtime;
-    const exported = okOr(exportTicket(file, original, { now: clock.now(), version }));
+    const { version, clock, ports } = this.runtime;
+    const ticket = await ports.ticketDocument(file);
+    const exported = okOr(exportTicket(file, ticket, { now: clock.now(), version, plant: ports.plant }));
     void reply.header('content-type', 'application/vnd.cip4-jdf+xml; charset=utf-8').send(exported);
   }
 

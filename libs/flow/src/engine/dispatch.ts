@@ -5,6 +5,7 @@ import type { Decision, DispatchOutcome, Work } from '../ports.js';
 import { processTicket } from '../process/index.js';
 import type { Device } from '../state/device.js';
 import type { QueueEntry } from '../state/ticket.js';
+import { AUTOMATIC, tendAutomatic } from './automatic.js';
 import { contextOf, type EnginePorts, offerWork } from './ports.js';
 
 /** Does what a hint points to. Reads everything afresh: by now it may be done, held or aborted, and then this does nothing. */
@@ -27,6 +28,7 @@ async function dispatchEntry(
   await settle(ports, ticketId, entry.deviceId, outcome, (draft) =>
     settleDelivery(draft, entryId, attempt, outcome),
   );
+  if (device?.driver === AUTOMATIC && outcome.outcome === 'taken') await tendAutomatic(ports, device.id);
 }
 
 const unknownDevice = (id: string): DispatchOutcome => ({
@@ -41,14 +43,15 @@ async function submit(
   entry: QueueEntry,
   file: NonNullable<Awaited<ReturnType<EnginePorts['store']['ticketFile']>>>,
 ): Promise<DispatchOutcome> {
-  if (device.url === null && device.driver !== 'bench') {
+  if (device.url === null && device.driver !== 'bench' && device.driver !== AUTOMATIC) {
     return { outcome: 'later', reason: 'it has not said yet at which address it is', silent: false };
   }
-  const original = await ports.store.document(file.ticket.documentId);
+  const original = await ports.ticketDocument(file);
   const document = processTicket(file, original, entry.stepId, {
     now: ports.clock.now(),
     jmfUrl: ports.jmfUrl,
     senderId: ports.deviceId,
+    plant: ports.plant,
   });
   if (!document.ok) return { outcome: 'refused', reason: document.problems.map((p) => p.message).join(' ') };
   return ports.link.submit(device, {

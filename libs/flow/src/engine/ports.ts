@@ -1,7 +1,8 @@
 import type { Plant } from '#libs/craft';
 import type { Clock, IdSource } from '#libs/kernel';
 import type { DecisionContext } from '../decide/draft.js';
-import type { DeviceLink, Store, Work, WorkQueue } from '../ports.js';
+import type { DeviceLink, Store, StoredDocument, Work, WorkQueue } from '../ports.js';
+import type { TicketFile } from '../state/ticket.js';
 
 /** One line of the log, with facts. Never a secret, never a document. */
 export type Log = (
@@ -19,6 +20,8 @@ export interface EnginePorts {
   readonly ids: IdSource;
   readonly plant: Plant;
   readonly log: Log;
+  /** The ticket as it came, taken out of its package where it came in one. */
+  readonly ticketDocument: (file: TicketFile) => Promise<StoredDocument | null>;
   /** This server's /jmf as devices reach it. */
   readonly jmfUrl: string;
   /** Sidelay's own DeviceID. */

@@ -4,6 +4,7 @@ import { type DecisionContext, FileDraft, together } from '../decide/draft.js';
 import type { Decision } from '../ports.js';
 import type { Device } from '../state/device.js';
 import type { QueueEntry } from '../state/ticket.js';
+import { AUTOMATIC } from './automatic.js';
 import { contextOf, type EnginePorts, offerWork } from './ports.js';
 
 const MOST_ENTRIES = 1000;
@@ -52,7 +53,7 @@ async function changeEntry(
 /** Looks at every device: who has lost entries, and who should be talking and is not. */
 export async function reconcileDevices(ports: EnginePorts): Promise<void> {
   for (const device of await ports.store.devices()) {
-    if (device.driver === 'bench') continue;
+    if (device.driver === 'bench' || device.driver === AUTOMATIC) continue;
     await reconcileDevice(ports, device.id);
     if (shouldTalk(device, contextOf(ports))) await markSilent(ports, device.id);
   }

@@ -1,6 +1,7 @@
 import { FileDraft } from '../decide/draft.js';
 import { routeReadySteps } from '../decide/route.js';
 import type { Decision } from '../ports.js';
+import { AUTOMATIC, moveAutomatic } from './automatic.js';
 import { contextOf, type EnginePorts, offerWork } from './ports.js';
 import { reconcileDevices } from './reconcile.js';
 
@@ -26,6 +27,10 @@ export async function sweep(ports: EnginePorts): Promise<void> {
     await offerWork(ports, work);
   }
   await offerWork(ports, await ports.store.openWork(now));
+  // After a restart nobody holds the appointments of our own workstations any more: look at each.
+  for (const device of await ports.store.devices()) {
+    if (device.driver === AUTOMATIC) await moveAutomatic(ports, device.id);
+  }
 }
 
 /** Sweeps again and again until called off. A sweep that fails is logged; the next one tries again. */

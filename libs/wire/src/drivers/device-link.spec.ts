@@ -38,7 +38,7 @@ describe('the link to devices', () => {
 
   it('names the drivers that a plant asks for and that are not there', () => {
     expect(() => makeDeviceLink(ports).require(['jmf', 'carrier', 'pigeon'])).toThrow(
-      'No device driver is called carrier, pigeon; there are bench, hotFolder, jmf.',
+      'No device driver is called carrier, pigeon; there are automatic, bench, hotFolder, jmf.',
     );
   });
 

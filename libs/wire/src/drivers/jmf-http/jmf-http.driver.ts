@@ -10,7 +10,7 @@ import {
 } from '../device-driver.js';
 import { type Reply, type Say, say } from './conversation.js';
 import { inWords, isSuccess, mayPass, RETURN } from './return-codes.js';
-import { submitByJmf } from './submit-by-jmf.js';
+import { submitByJmf, type TakesPackages } from './submit-by-jmf.js';
 
 /**
  * Devices that speak JMF over HTTP (JDF specification, chapter on messaging). Silence, a closed queue and a busy device
@@ -19,12 +19,11 @@ import { submitByJmf } from './submit-by-jmf.js';
 export const jmfHttp: DriverKind = {
   name: 'jmf',
   make(ports) {
-    // A hint only: lost with the process, and found out again by one more exchange.
-    const wantsAddress = new Set<string>();
+    const takesPackages: TakesPackages = new Map();
     return {
       name: 'jmf',
       abilities: { hold: true, abort: true, queueStatus: true },
-      submit: (device, parcel) => submitByJmf(ports, wantsAddress, device, parcel),
+      submit: (device, parcel) => submitByJmf(ports, takesPackages, device, parcel),
       instruct: (device, entry, wanted) => instruct(ports, device, entry, wanted),
       queueStatus: (device) => queueStatus(ports, device),
     };

@@ -204,27 +204,77 @@ describe('the JMF driver', () => {
     expect(await jmfHttp.make(ports()).submit(device, parcel)).toMatchObject({ deviceEntryId: 'E1' });
   });
 
+  describe('that can give an address', () => {
+    const address = 'http://127.0.0.1:7420/jmf/tickets/E1';
+    const kinds = (): string[] =>
+      heard.map(
+        ({ contentType, jmf }) =>
+          `${/ Type="(\w+)"/.exec(jmf)![1]} ${contentType.split(';')[0]!.split('/')[0]}`,
+      );
+    const methods = (attributes: string) => (jmf: string) =>
+      response(jmf, 0, `<SubmissionMethods ${attributes}/>`, 'SubmissionMethods');
+    const asked = (jmf: string): boolean => jmf.includes('Type="SubmissionMethods"');
+    const submitTwice = async (): Promise<void> => {
+      const driver = jmfHttp.make({ ...ports(), documentUrl: () => address });
+      for (let i = 0; i < 2; i++)
+        expect(await driver.submit(device, parcel)).toMatchObject({ outcome: 'taken' });
+    };
+
+    it('sends the ticket in a package to a device that says it takes packages, and asks only once', async () => {
+      const says = methods('MIME="true" URLSchemes="http cid"');
+      script = ({ jmf }) => ({ body: asked(jmf) ? says(jmf) : response(jmf, 0, entry('Q1')) });
+      await submitTwice();
+      expect(kinds()).toEqual([
+        'SubmissionMethods application',
+        'SubmitQueueEntry multipart',
+        'SubmitQueueEntry multipart',
+      ]);
+      expect(heard[1]!.ticket).toBe(parcel.document);
+    });
+
+    it.each([
+      ['does not know the question', (jmf: string) => response(jmf, 5, '', 'SubmissionMethods')],
+      ['takes no packages', methods('URLSchemes="http"')],
+    ])('gives the address to a device that %s', async (_what, says) => {
+      script = ({ jmf }) => ({ body: asked(jmf) ? says(jmf) : response(jmf, 0, entry('Q1')) });
+      await submitTwice();
+      expect(kinds()).toEqual([
+        'SubmissionMethods application',
+        'SubmitQueueEntry application',
+        'SubmitQueueEntry application',
+      ]);
+      expect(heard[1]!.jmf).toContain(`URL="${address}"`);
+    });
+
+    it.each([
+      ['ReturnCode 3', 200, 3],
+      ['HTTP 415', 415, null],
+    ])(
+      'gives the address when a package is not taken after all (%s), and remembers it',
+      async (_what, status, code) => {
+        const says = methods('MIME="true"');
+        script = ({ jmf, contentType }) => {
+          if (asked(jmf)) return { body: says(jmf) };
+          if (!contentType.startsWith('multipart/')) return { body: response(jmf, 0, entry('Q1')) };
+          return { status, body: code === null ? '' : response(jmf, code) };
+        };
+        await submitTwice();
+        expect(kinds().slice(1)).toEqual([
+          'SubmitQueueEntry multipart',
+          'SubmitQueueEntry application',
+          'SubmitQueueEntry application',
+        ]);
+      },
+    );
+  });
+
   it.each([
     ['ReturnCode 3', 200, 3],
     ['HTTP 415', 415, null],
   ])(
-    'gives an address to a device that takes no package (%s), and remembers it',
+    'is refused by a device that takes no package where there is no address (%s)',
     async (_what, status, code) => {
-      script = ({ jmf, contentType }) => {
-        if (!contentType.startsWith('multipart/')) return { body: response(jmf, 0, entry('Q1')) };
-        return { status, body: code === null ? '' : response(jmf, code) };
-      };
-      const address = 'http://127.0.0.1:7420/documents/E1';
-      const driver = jmfHttp.make({ ...ports(), documentUrl: () => address });
-      for (let i = 0; i < 2; i++)
-        expect(await driver.submit(device, parcel)).toMatchObject({ outcome: 'taken' });
-      expect(heard.map(({ contentType }) => contentType.split(';')[0])).toEqual([
-        'multipart/related',
-        'application/vnd.cip4-jmf+xml',
-        'application/vnd.cip4-jmf+xml',
-      ]);
-      expect(heard[1]!.jmf).toContain(`URL="${address}"`);
-      heard = [];
+      script = ({ jmf }) => ({ status, body: code === null ? '' : response(jmf, code) });
       expect(await jmfHttp.make(ports()).submit(device, parcel)).toMatchObject({ outcome: 'refused' });
     },
   );

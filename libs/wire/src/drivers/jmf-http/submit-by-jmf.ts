@@ -7,26 +7,39 @@ import { inWords, isSuccess, mayPass, RETURN } from './return-codes.js';
 
 const JDF_TYPE = 'application/vnd.cip4-jdf+xml';
 
+/** What is known of devices that take packages or not. A hint only: lost with the process, and found out again. */
+export type TakesPackages = Map<string, boolean>;
+
 /**
- * SubmitQueueEntry. The ticket travels in the same package, named by cid:, since then nothing has to be fetched; a device
- * that takes no package (HTTP 415, or ReturnCode 3 as the standard has it) is given an http address instead and
- * remembered in `wantsAddress`.
+ * SubmitQueueEntry. A device that says it takes packages (SubmissionMethods) gets the ticket in the same package, named
+ * by cid:, since then nothing has to be fetched; any other is given an http address, which every device of the standard
+ * can read. One that said it takes packages and then does not (HTTP 415, or ReturnCode 3) is given the address as well.
  */
 export async function submitByJmf(
   ports: DriverPorts,
-  wantsAddress: Set<string>,
+  known: TakesPackages,
   device: Device,
   parcel: Parcel,
 ): Promise<DispatchOutcome> {
   const address = ports.documentUrl?.(parcel) ?? null;
-  if (address !== null && wantsAddress.has(device.id)) {
-    return settle(ports, device, parcel, await byAddress(ports, device, parcel, address));
+  if (address === null) return settle(ports, device, parcel, await inPackage(ports, device, parcel));
+  if (!known.has(device.id)) {
+    const methods = await say(ports, device, { kind: 'QuerySubmissionMethods', body: {} });
+    if (methods.kind === 'silent') return later(methods.reason, true);
+    known.set(device.id, saysPackages(methods));
   }
-  const reply = await inPackage(ports, device, parcel);
-  if (address === null || !dislikesPackages(reply)) return settle(ports, device, parcel, reply);
-  const second = await byAddress(ports, device, parcel, address);
-  if (second.kind === 'response' && isSuccess(second.code)) wantsAddress.add(device.id);
-  return settle(ports, device, parcel, second);
+  if (known.get(device.id) === true) {
+    const reply = await inPackage(ports, device, parcel);
+    if (!dislikesPackages(reply)) return settle(ports, device, parcel, reply);
+    known.set(device.id, false);
+  }
+  return settle(ports, device, parcel, await byAddress(ports, device, parcel, address));
+}
+
+function saysPackages(reply: Reply): boolean {
+  if (reply.kind !== 'response' || reply.message.kind !== 'ResponseSubmissionMethods') return false;
+  const { methods } = reply.message.body;
+  return methods?.mime === true || methods?.packaging?.includes('MIME') === true;
 }
 
 function dislikesPackages(reply: Reply): boolean {
