@@ -32,7 +32,7 @@ function driverFor(name: string, fileRoots: readonly string[], devices: readonly
 const nothingSent = (name: 'bench' | 'automatic') => async (): Promise<DriverWorld> => {
   return {
     driver: driverFor(name, [], []),
-    device: aDevice(name, name, null),
+    device: aDevice(name === 'bench' ? 'bench' : 'prepress', name, null),
     tickets: () => null,
     loseAnswer: null,
     away: null,
