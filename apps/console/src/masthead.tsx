@@ -3,7 +3,7 @@ import { pictureAgeS, plant, plantNow } from './live/index.js';
 import { chooseTheme, theme, themes } from './look/theme.js';
 import { screens } from './screens/index.js';
 import { signInWanted } from './server/ask.js';
-import { dayWords, hourWords, spanWords } from './time/phrases.js';
+import { agoWords, dayWords, hourWords } from './time/phrases.js';
 import { words } from './words/index.js';
 
 /** Real seconds without a word from the server after which the picture counts as old although the stream seems open. */
@@ -92,7 +92,7 @@ function Cut() {
     <div role="status" class="alarm-place">
       {isCut() && (
         <p class="alarm">
-          <strong>{words.link.cut(words.span.ago(spanWords(pictureAgeS.value)))}</strong> {words.link.again}
+          <strong>{words.link.cut(agoWords(0, pictureAgeS.value * 1000))}</strong> {words.link.again}
         </p>
       )}
       {because.length > 0 && <p class="alarm">{words.link.notReady(because.join('; '))}</p>}

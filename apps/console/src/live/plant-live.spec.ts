@@ -137,13 +137,25 @@ describe('what the console knows of the plant', () => {
   });
 
   it('asks the devices from time to time, for a sign of life is no event', async () => {
-    const { asked, run, timers } = stage();
+    const { asked, run, timers, ears } = stage();
+    ears.opened();
     await settled();
     asked.length = 0;
     run(BEAT_MS);
     await settled();
     expect(asked).toEqual(['/health/ready', '/api/v1/devices']);
     expect(timers.map(({ ms }) => ms)).toEqual([BEAT_MS]);
+  });
+
+  it('reads the tickets as well while the stream is cut, so that the picture is as old as it says', async () => {
+    const { asked, run, ears } = stage();
+    ears.opened();
+    ears.cut();
+    await settled();
+    asked.length = 0;
+    run(BEAT_MS);
+    await settled();
+    expect(asked).toContain('/api/v1/tickets?status=InProgress&limit=300');
   });
 
   it('asks nothing any more once it is stopped', async () => {

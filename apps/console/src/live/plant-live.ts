@@ -164,7 +164,9 @@ export function openPlantLive({ ask, clock, stream }: LivePorts): PlantLive {
 
   const beat = (): void => {
     cancelBeat = clock.setTimeout(() => {
-      void Promise.all([readHealth(), readDevices()]).then(() => {
+      // Without the stream nothing says what has changed: everything is read, and the picture's age stays true.
+      const read = link.value === 'live' ? Promise.all([readHealth(), readDevices()]) : readAll();
+      void read.then(() => {
         if (!stopped) beat();
       });
     }, BEAT_MS);

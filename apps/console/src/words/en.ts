@@ -38,7 +38,7 @@ export const en = {
 
   theme: {
     label: 'Light or dark',
-    auto: 'As the device',
+    auto: 'Auto',
     light: 'Light',
     dark: 'Dark',
   },
