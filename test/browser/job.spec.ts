@@ -37,7 +37,7 @@ describe('a job', () => {
     expect(text).toContain('came in by demo');
     expect(text).not.toContain('counts 100 sheets');
     expect(text).toContain('counts 250 sheets');
-    await page.getByLabel('Tell every count too').check();
+    await page.getByLabel('Tell every count and word of a device too').check();
     expect(await textOf(page.locator('.story'))).toContain('counts 100 sheets');
   });
 

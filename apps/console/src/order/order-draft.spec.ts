@@ -40,25 +40,13 @@ describe('order draft', () => {
     expect(order.inksBack).toEqual([]);
   });
 
-  it('has a cover of four pages only when one is wanted', () => {
-    const draft = draftWith({ 'cover/stock': 'offset-240-half-sg' });
-    expect(orderOf(draft)).not.toHaveProperty('cover');
-    expect(orderOf({ ...draft, withCover: true }).cover).toEqual({
-      pages: 4,
-      stock: 'offset-240-half-sg',
-      inksFront: [],
-      inksBack: [],
-    });
-  });
-
   it('gives the due time in UTC as RFC 3339 wants it', () => {
     expect(orderOf(draftWith({ due: '2026-03-12T16:30Z' })).due).toBe('2026-03-12T16:30:00.000Z');
   });
 
-  it('finds the field that a JSON Pointer lies in, the longest name first', () => {
+  it('finds the field that a JSON Pointer lies in', () => {
     expect(fieldOf({ path: '/pages' })).toBe('pages');
     expect(fieldOf({ path: '/inksFront/4' })).toBe('inksFront');
-    expect(fieldOf({ path: '/cover/stock' })).toBe('cover/stock');
     expect(fieldOf({ path: '/colour' })).toBeNull();
     expect(fieldOf({ path: null })).toBeNull();
   });

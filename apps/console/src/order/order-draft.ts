@@ -1,4 +1,7 @@
-/** The order form: its fields, how they become the JSON order of the contract (section 8), and which field a problem means. */
+/**
+ * The order form: its fields, how they become the JSON order of the contract (section 8), and which field a problem
+ * means. It asks for what this version plans: flat sheets, and saddle-stitched work on one paper.
+ */
 import type { Problem } from '../server/shapes.js';
 import { words } from '../words/index.js';
 
@@ -9,10 +12,9 @@ export interface OrderDraft {
   readonly text: Readonly<Record<FieldName, string>>;
   /** Process inks ticked, per field of inks. */
   readonly ticked: Readonly<Record<InkField, readonly string[]>>;
-  readonly withCover: boolean;
 }
 
-export const inkFields = ['inksFront', 'inksBack', 'cover/inksFront', 'cover/inksBack'] as const;
+export const inkFields = ['inksFront', 'inksBack'] as const;
 export type InkField = (typeof inkFields)[number];
 export const isInkField = (name: FieldName): name is InkField =>
   (inkFields as readonly string[]).includes(name);
@@ -47,13 +49,7 @@ export function emptyDraft(): OrderDraft {
   const text = Object.fromEntries(names.map((name) => [name, ''])) as Record<FieldName, string>;
   return {
     text: { ...text, binding: 'SaddleStitch' },
-    ticked: {
-      inksFront: [...processInks],
-      inksBack: [...processInks],
-      'cover/inksFront': [],
-      'cover/inksBack': [],
-    },
-    withCover: false,
+    ticked: { inksFront: [...processInks], inksBack: [...processInks] },
   };
 }
 
@@ -61,17 +57,8 @@ export function emptyDraft(): OrderDraft {
 export function orderOf(draft: OrderDraft): Record<string, unknown> {
   const order: Record<string, unknown> = {};
   for (const name of Object.keys(draft.text) as FieldName[]) {
-    if (name.startsWith('cover/')) continue;
     const value = typedValue(draft, name);
     if (value !== undefined) order[name] = value;
-  }
-  if (draft.withCover) {
-    const cover: Record<string, unknown> = { pages: 4 };
-    for (const name of ['cover/stock', 'cover/inksFront', 'cover/inksBack'] as const) {
-      const value = typedValue(draft, name);
-      if (value !== undefined) cover[name.slice('cover/'.length)] = value;
-    }
-    order.cover = cover;
   }
   return order;
 }
@@ -95,10 +82,8 @@ const listOf = (text: string, mark: string): string[] =>
 
 /** The field that a problem's JSON Pointer lies in, or null for one that belongs to no field. */
 export function fieldOf(problem: Pick<Problem, 'path'>): FieldName | null {
-  const pointer = problem.path?.replace(/^\//, '') ?? '';
-  const names = Object.keys(words.order.fields) as FieldName[];
-  const hits = names.filter((name) => pointer === name || pointer.startsWith(`${name}/`));
-  return hits.sort((a, b) => b.length - a.length)[0] ?? null;
+  const [first] = (problem.path ?? '').replace(/^\//, '').split('/');
+  return (Object.keys(words.order.fields) as FieldName[]).find((name) => name === first) ?? null;
 }
 
 /** Trimmed sizes of ISO 216, width by height in millimetres. */
@@ -117,7 +102,6 @@ export function mediaTypeOf(fileName: string): string {
 
 const MEDIA_TYPES: Readonly<Record<string, string>> = {
   jdf: 'application/vnd.cip4-jdf+xml',
-  xjdf: 'application/vnd.cip4-xjdf+xml',
   xml: 'application/xml',
   json: 'application/json',
   zip: 'application/zip',

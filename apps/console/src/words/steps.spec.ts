@@ -1,5 +1,5 @@
 import type { Step, Ticket } from '../server/shapes.js';
-import { chiefProcess, frontWaiting, stepWord, stepWords, ticketStatus } from './steps.js';
+import { chiefProcess, detailWords, frontWaiting, stepWord, stepWords, ticketStatus } from './steps.js';
 
 const step = (id: string, more: Partial<Step> = {}): Step =>
   ({ id, types: [], status: 'Waiting', activation: 'Active', after: [], waitsFor: 'waits', ...more }) as Step;
@@ -11,11 +11,18 @@ describe('words for steps', () => {
   it('call a combined step by its last process, a stitcher by its stitching', () => {
     expect(stepWord({ types: ['Stripping', 'Imposition', 'RIPing', 'ImageSetting'] })).toBe('Plates');
     expect(stepWord({ types: ['Collecting', 'Stitching', 'Trimming'] })).toBe('Stitch');
+    expect(stepWord({ types: ['Imposition', 'Interpreting', 'Rendering', 'Screening'] })).toBe('RIP');
     expect(chiefProcess([])).toBe('');
   });
 
   it('tell all processes in order, and keep the name of one they do not know', () => {
     expect(stepWords({ types: ['Cutting', 'Shrinking'] })).toBe('Cut, Shrinking');
+  });
+});
+
+describe('details of a status', () => {
+  it('have words where we know them and stand as they were sent where not', () => {
+    expect(['PaperJam', 'OddNoise', null].map(detailWords)).toEqual(['paper jam', 'OddNoise', '']);
   });
 });
 

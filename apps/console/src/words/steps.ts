@@ -1,13 +1,22 @@
 import type { Step, Ticket } from '../server/shapes.js';
 import { words } from './index.js';
 
+const RIPPING = new Set(['Interpreting', 'Rendering', 'Screening']);
+
 /**
  * The process that a combined step is known by in the hall: the later one, but the binding rather than the trim in the
  * same machine (common practice, no source).
  */
 export function chiefProcess(types: readonly string[]): string {
   const binding = types.find((type) => type === 'Stitching' || type === 'CoverApplication');
-  return binding ?? types.at(-1) ?? '';
+  // The three parts of ripping, told one by one, are still called by the one word.
+  const last = types.at(-1) ?? '';
+  return binding ?? (RIPPING.has(last) ? 'RIPing' : last);
+}
+
+/** Words for the details of a status; one without a word of ours stands as it was sent. */
+export function detailWords(details: string | null): string {
+  return details === null ? '' : (words.details[details] ?? details);
 }
 
 /** One short word for a step, e.g. `Print`. A process without one keeps the standard's name. */

@@ -2,7 +2,7 @@ import type { Device } from '../../server/shapes.js';
 import type { Strip } from '../../strip/lay-strips.js';
 import { instantOf, spanWords, timeWords } from '../../time/phrases.js';
 import { words } from '../../words/index.js';
-import { frontWaiting, isOver, isWorking, stepWord } from '../../words/steps.js';
+import { detailWords, frontWaiting, isOver, isWorking, stepWord } from '../../words/steps.js';
 
 export interface CurrentWork {
   /** `Print on Half-size five-unit`. */
@@ -11,6 +11,8 @@ export interface CurrentWork {
   readonly since: string;
   /** Who said so. */
   readonly source: string;
+  /** More about the work at hand: `paper jam`. */
+  readonly detail: string;
   /** Why it waits, when nothing is at work. */
   readonly waits: string;
 }
@@ -34,17 +36,19 @@ export function currentWork(
       where: t.on(stepWord(first), nameOf(first.device)) + more,
       since: since === null ? '' : sinceWords(instantOf(since), nowMs, zone),
       source: words.source[first.source ?? 'assumed']!,
-      waits: first.statusDetails ?? '',
+      detail: detailWords(first.statusDetails),
+      waits: '',
     };
   }
-  if (isOver(ticket.status)) return { where: '', since: '', source: '', waits: '' };
+  if (isOver(ticket.status)) return { where: '', since: '', source: '', detail: '', waits: '' };
   const waiting = frontWaiting(ticket)[0];
-  if (waiting === undefined) return { where: '', since: '', source: '', waits: '' };
+  if (waiting === undefined) return { where: '', since: '', source: '', detail: '', waits: '' };
   const gap = strip.gaps.find((one) => one.step.id === waiting.id);
   return {
     where: t.on(stepWord(waiting), nameOf(waiting.device)),
     since: gap === undefined ? '' : sinceWords(gap.fromMs, nowMs, zone),
     source: '',
+    detail: '',
     waits: waiting.waitsFor ?? '',
   };
 }

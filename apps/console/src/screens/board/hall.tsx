@@ -4,7 +4,7 @@ import { jobAddress } from '../../route.js';
 import type { Device, Ticket } from '../../server/shapes.js';
 import { agoWords, instantOf, spanWords, timeWords } from '../../time/phrases.js';
 import { words } from '../../words/index.js';
-import { stepWord } from '../../words/steps.js';
+import { detailWords, stepWord } from '../../words/steps.js';
 
 /** Each device: what it does, for which job, how fast, since when, who said so, and how old that word is. */
 export function Hall({
@@ -22,13 +22,18 @@ export function Hall({
       <h2 id="hall-title">{t.hall}</h2>
       {devices.length === 0 && <p class="quiet">{loaded ? t.noDevices : t.loading}</p>}
       <ul class="stations">
-        {devices.map((device) => (
+        {[...devices].sort(byWay).map((device) => (
           <Station key={device.id} device={device} ticket={tickets.get(device.ticket ?? '')} />
         ))}
       </ul>
     </section>
   );
 }
+
+/** As a job goes through the hall (common practice, no source): places stay, whatever the devices do. */
+const WAY = ['prepress', 'platesetter', 'press', 'guillotine', 'folder', 'stitcher', 'binder', 'bench'];
+const byWay = (a: Device, b: Device): number =>
+  WAY.indexOf(a.kind) - WAY.indexOf(b.kind) || (a.id < b.id ? -1 : 1);
 
 function Station({ device, ticket }: { device: Device; ticket: Ticket | undefined }) {
   const t = words.board;
@@ -58,7 +63,7 @@ function Station({ device, ticket }: { device: Device; ticket: Ticket | undefine
       )}
       <p class="station-told quiet">
         {silent && <span>{t.before(words.device[device.status] ?? device.status)} </span>}
-        {device.statusDetails !== null && <span>{device.statusDetails}; </span>}
+        {device.statusDetails !== null && <span>{detailWords(device.statusDetails)}; </span>}
         <span>{t.since(timeWords(since, now), spanWords((now - since) / 1000))}; </span>
         <span>{words.source[device.source] ?? device.source}, </span>
         <span>

@@ -32,6 +32,7 @@ export function JobCard({
       {work.where !== '' && (
         <p class="card-where">
           <strong>{work.where}</strong>
+          {work.detail !== '' && <span>, {work.detail},</span>}
           <span> {work.since}</span>
           {work.source !== '' && <span class="quiet">, {work.source}</span>}
         </p>

@@ -30,6 +30,7 @@ export function StripHead({
       <p class="strip-where">
         <StateMark status={ticketStatus(ticket)} of="step" />
         {work.where !== '' && <strong>{work.where}</strong>}
+        {work.detail !== '' && <span>, {work.detail},</span>}
         {work.since !== '' && <span> {work.since}</span>}
         {work.source !== '' && <span class="quiet">, {work.source}</span>}
       </p>

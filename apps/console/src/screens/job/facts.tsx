@@ -3,7 +3,7 @@ import { StateMark } from '../../parts/state-mark.js';
 import type { Ticket } from '../../server/shapes.js';
 import { instantOf, timeWords } from '../../time/phrases.js';
 import { words } from '../../words/index.js';
-import { ticketStatus } from '../../words/steps.js';
+import { detailWords, ticketStatus } from '../../words/steps.js';
 
 export function Facts({ ticket, cameWords }: { ticket: Ticket; cameWords: string }) {
   const t = words.job;
@@ -14,7 +14,7 @@ export function Facts({ ticket, cameWords }: { ticket: Ticket; cameWords: string
         <dt>{t.status}</dt>
         <dd>
           <StateMark status={ticketStatus(ticket)} of="step" />
-          {ticket.statusDetails !== null && <span class="quiet"> {ticket.statusDetails}</span>}
+          {ticket.statusDetails !== null && <span class="quiet"> {detailWords(ticket.statusDetails)}</span>}
         </dd>
       </div>
       <div>

@@ -3,7 +3,7 @@ import { StateMark } from '../../parts/state-mark.js';
 import type { Device, Step, Ticket } from '../../server/shapes.js';
 import { instantOf, spanWords, timeWords } from '../../time/phrases.js';
 import { words } from '../../words/index.js';
-import { isOver, stepStatus, stepWords } from '../../words/steps.js';
+import { detailWords, isOver, stepStatus, stepWords } from '../../words/steps.js';
 import { Bench } from './bench.js';
 import { Verbs } from './verbs.js';
 
@@ -37,7 +37,7 @@ function StepRow({ ticket, step, device }: { ticket: Ticket; step: Step; device:
       </h3>
       <p class="step-state">
         <StateMark status={stepStatus(step)} of="step" />
-        {step.statusDetails !== null && <span> {step.statusDetails}</span>}
+        {step.statusDetails !== null && <span> {detailWords(step.statusDetails)}</span>}
         <Since step={step} />
       </p>
       {step.waitsFor !== null && !over && <p class="step-waits">{step.waitsFor}</p>}

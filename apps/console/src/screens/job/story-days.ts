@@ -8,7 +8,8 @@ export interface StoryDay {
 
 /**
  * The story by days. A run tells its count every few seconds: unless all are wanted, only the last count before another
- * thing happens to the step is told, and moves of stock are left to the table of consumption.
+ * thing happens to the step is told, moves of stock are left to the table of consumption, and what a device says of itself
+ * to what its step says.
  */
 export function storyDays(told: readonly Sentence[], all: boolean, zone?: string): StoryDay[] {
   const days: { day: string; sentences: (Sentence & { clock: string })[] }[] = [];
@@ -22,10 +23,12 @@ export function storyDays(told: readonly Sentence[], all: boolean, zone?: string
   return days;
 }
 
+const LEFT_OUT = new Set(['stock.moved', 'device.statusChanged']);
+
 function isTold(told: readonly Sentence[], at: number): boolean {
   const { type, step } = told[at]!;
-  if (type === 'stock.moved') return false;
+  if (LEFT_OUT.has(type)) return false;
   if (type !== 'step.counted') return true;
-  const next = told.slice(at + 1).find((later) => later.step === step && later.type !== 'stock.moved');
+  const next = told.slice(at + 1).find((later) => later.step === step && !LEFT_OUT.has(later.type));
   return next?.type !== 'step.counted';
 }

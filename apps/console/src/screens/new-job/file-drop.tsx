@@ -47,7 +47,7 @@ export function FileDrop() {
           type="file"
           tabIndex={-1}
           aria-label={t.choose}
-          accept=".jdf,.xjdf,.xml,.json,.zip,.mjm,.mjd"
+          accept=".jdf,.xml,.json,.zip,.mjm,.mjd"
           onChange={(event) => {
             take(event.currentTarget.files?.[0]);
             event.currentTarget.value = '';

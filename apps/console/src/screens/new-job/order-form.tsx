@@ -25,7 +25,7 @@ export function OrderForm() {
       if (answer.ok) papers.value = answer.value.items.filter((row) => row.unit === 'sheets');
     });
   }, []);
-  const { text, ticked, withCover } = draft.value;
+  const { text, ticked } = draft.value;
   const type = (name: FieldName) => (value: string) => {
     draft.value = { ...draft.value, text: { ...draft.value.text, [name]: value } };
   };
@@ -87,7 +87,6 @@ export function OrderForm() {
         {field('trimHeightMm', { numeric: true })}
         {field('pages', { numeric: true })}
         {field('binding', { options: bindingNames.map((name) => [name, t.bindings[name]!] as const) })}
-        {text.binding === 'None' && field('foldCatalog')}
       </fieldset>
       <fieldset>
         <legend>{t.groups.printing}</legend>
@@ -95,25 +94,7 @@ export function OrderForm() {
         {field('bleedMm', { numeric: true })}
         {inks('inksFront')}
         {inks('inksBack')}
-        <label class="tick">
-          <input
-            type="checkbox"
-            checked={withCover}
-            onChange={(event) => {
-              draft.value = { ...draft.value, withCover: event.currentTarget.checked };
-            }}
-          />
-          {t.withCover}
-        </label>
       </fieldset>
-      {withCover && (
-        <fieldset>
-          <legend>{t.groups.cover}</legend>
-          {field('cover/stock', { suggestions: papers.value, wide: true })}
-          {inks('cover/inksFront')}
-          {inks('cover/inksBack')}
-        </fieldset>
-      )}
       <fieldset>
         <legend>{t.groups.extra}</legend>
         {field('due', { type: 'datetime-local' })}

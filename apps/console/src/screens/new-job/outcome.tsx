@@ -49,4 +49,4 @@ export function Outcome() {
   );
 }
 
-export const fieldId = (name: string): string => `order-${name.replace('/', '-')}`;
+export const fieldId = (name: string): string => `order-${name}`;
