@@ -269,24 +269,29 @@ describe('what comes in by each door', () => {
       const made = (await (
         await hub.post('/api/v1/tickets', order(), 'application/json')
       ).json()) as TicketJson;
-      const step = async (): Promise<{ statusDetails: string; waitsFor: string; status: string }> =>
-        (
-          await hub.get<{ steps: { statusDetails: string; waitsFor: string; status: string }[] }>(
-            `/api/v1/tickets/${made.id}`,
-          )
-        ).steps[0]!;
+      type StepShape = { id: string; statusDetails: string; waitsFor: string; status: string };
+      const step = async (): Promise<StepShape> =>
+        (await hub.get<{ steps: StepShape[] }>(`/api/v1/tickets/${made.id}`)).steps.find(
+          ({ id }) => id === 'plates-1',
+        )!;
+      // Prepress is our own workstation and takes its planned minutes; then the plates want a machine.
       await until(async () => (await step()).statusDetails === 'WaitingForDevice', 'the first try');
-      expect((await step()).waitsFor).toMatch(/prepress: .*address/);
+      expect((await step()).waitsFor).toMatch(/platesetter: .*address/);
       await hub.post(
         '/api/v1/devices',
-        JSON.stringify({ id: 'prepress', kind: 'prepress', driver: 'jmf', url: 'http://127.0.0.1:9/jmf' }),
+        JSON.stringify({
+          id: 'platesetter',
+          kind: 'platesetter',
+          driver: 'jmf',
+          url: 'http://127.0.0.1:9/jmf',
+        }),
         'application/json',
       );
       await until(async () => {
         const { items } = await hub.get<{ items: { id: string; silent: string | null }[] }>(
           '/api/v1/devices',
         );
-        return items.find((device) => device.id === 'prepress')!.silent !== null;
+        return items.find((device) => device.id === 'platesetter')!.silent !== null;
       }, 'the silence to show');
       expect((await step()).status).toBe('Waiting');
     });
