@@ -216,9 +216,10 @@ export async function runJourney(options: {
     for (const id of ids) await untilEnded(hub, id);
     await until(async () => {
       const stories = await Promise.all(ids.map((id) => journeyOf(hub, id)));
+      // Our own workstation gives nothing back: it is no device on the wire.
       return stories.every(
         ({ story, ticket }) =>
-          story.filter((event) => event.type === 'step.returned').length === ticket.steps.length,
+          story.filter((event) => event.type === 'step.returned').length === ticket.steps.length - 1,
       );
     }, 'the returned tickets');
     return { hub, jobs: await Promise.all(ids.map((id) => journeyOf(hub, id))) };
