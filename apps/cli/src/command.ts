@@ -3,18 +3,27 @@ import type { ParseArgsConfig } from 'node:util';
 /** 0 done · 1 the input has faults · 2 wrong use, or no file could be read · 3 no server answers (contract section 3). */
 export const EXIT = { done: 0, faults: 1, use: 2, noServer: 3 } as const;
 
-type Values = Readonly<Record<string, string | boolean | undefined>>;
+type Values = Readonly<Record<string, string | boolean | readonly string[] | undefined>>;
 
-/** What a command is given. Text for people goes to stderr or, where it is the answer itself, to stdout. */
-export interface Call {
-  readonly args: readonly string[];
-  readonly values: Values;
+/** Where a command runs, and where its text goes. */
+export interface Surroundings {
   readonly env: Readonly<Record<string, string | undefined>>;
   /** Relative files count from here. */
   readonly folder: string;
+  /** A line for people, to stdout: the answer itself. */
   readonly out: (text: string) => void;
+  /** A line for people, to stderr: everything beside the answer. */
   readonly err: (text: string) => void;
+  /** Exactly these bytes to stdout: JSON, documents. */
+  readonly raw: (data: string | Uint8Array) => void;
+  /** Whether stdout is a terminal. */
   readonly isTerminal: boolean;
+}
+
+/** What a command is given. */
+export interface Call extends Surroundings {
+  readonly args: readonly string[];
+  readonly values: Values;
 }
 
 export interface Command {
@@ -43,20 +52,3 @@ export class NoServer extends Error {
     this.name = 'NoServer';
   }
 }
-
-export function text(call: Call, option: string): string | undefined {
-  const value = call.values[option];
-  return typeof value === 'string' ? value : undefined;
-}
-
-export function number(call: Call, option: string): number | undefined {
-  const value = text(call, option);
-  if (value === undefined) return undefined;
-  const parsed = Number(value);
-  if (value.trim() === '' || Number.isNaN(parsed))
-    throw new WrongUse(`--${option} needs a number, not "${value}".`);
-  return parsed;
-}
-
-export const asJson = { json: { type: 'boolean' } } as const;
-export const atServer = { server: { type: 'string' }, token: { type: 'string' } } as const;

@@ -1,14 +1,18 @@
-import { parseArgs } from 'node:util';
 import { Fault } from '#libs/kernel';
-import { type Call, type Command, EXIT, NoServer, WrongUse } from './command.js';
+import { readArgs } from './args.js';
+import { type Command, EXIT, NoServer, type Surroundings, WrongUse } from './command.js';
 import { commands } from './commands/index.js';
-
-type Surroundings = Omit<Call, 'args' | 'values'>;
+import { printable } from './output.js';
 
 /** Finds the command, reads its options strictly, runs it, and gives its exit status. Never throws. */
-export async function run(argv: readonly string[], around: Surroundings): Promise<number> {
+export async function run(argv: readonly string[], surroundings: Surroundings): Promise<number> {
+  const around: Surroundings = {
+    ...surroundings,
+    out: (text) => surroundings.out(printable(text)),
+    err: (text) => surroundings.err(printable(text)),
+  };
   const [name, ...rest] = argv;
-  if (name === undefined || name === '--help' || name === 'help') {
+  if (name === undefined || name === '--help' || name === '-h' || name === 'help') {
     around.err(overview());
     return name === undefined ? EXIT.use : EXIT.done;
   }
@@ -17,31 +21,30 @@ export async function run(argv: readonly string[], around: Surroundings): Promis
     around.err(`There is no command "${name}".\n\n${overview()}`);
     return EXIT.use;
   }
-  if (rest.includes('--help')) {
+  if (asksForHelp(rest)) {
     around.err(helpOf(command));
     return EXIT.done;
   }
   try {
-    return await command.run({ ...around, ...readArgs(command, rest) });
+    return await command.run({ ...around, ...argsOf(command, rest) });
   } catch (cause) {
     return told(cause, around);
   }
 }
 
-function readArgs(command: Command, argv: readonly string[]): Pick<Call, 'args' | 'values'> {
-  const [least, most] = command.takes;
+/** Behind `--` everything is an argument, even a file of that name. */
+function asksForHelp(argv: readonly string[]): boolean {
+  const end = argv.indexOf('--');
+  const options = end < 0 ? argv : argv.slice(0, end);
+  return options.includes('--help') || options.includes('-h');
+}
+
+function argsOf(command: Command, argv: readonly string[]): ReturnType<typeof readArgs> {
   try {
-    const { positionals, values } = parseArgs({
-      args: [...argv],
-      options: command.options ?? {},
-      allowPositionals: true,
-    });
-    if (positionals.length < least || positionals.length > most)
-      throw new WrongUse('That is not how it is called.');
-    return { args: positionals, values: values as Call['values'] };
+    return readArgs(command, argv);
   } catch (cause) {
-    const message = cause instanceof Error ? cause.message.split('. ')[0] : String(cause);
-    throw new WrongUse(`${message}\n${helpOf(command)}`);
+    if (cause instanceof WrongUse) throw new WrongUse(`${cause.message}\n${helpOf(command)}`);
+    throw cause;
   }
 }
 

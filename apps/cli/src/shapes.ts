@@ -6,6 +6,7 @@ export interface StepJson {
   readonly types: readonly string[];
   readonly status: string;
   readonly statusDetails: string | null;
+  readonly activation: string;
   readonly device: string | null;
   readonly good: number;
   readonly waste: number;

@@ -1,5 +1,7 @@
-import { asJson, atServer, type Command, EXIT, text } from '../command.js';
+import { asJson, atServer, text } from '../args.js';
+import { type Command, EXIT } from '../command.js';
 import { Client, refusal } from '../http-client.js';
+import { sayJson } from '../output.js';
 import type { TicketJson } from '../shapes.js';
 
 /** hold, resume and abort are one command with three names. */
@@ -22,11 +24,19 @@ function ticketCommand(name: 'hold' | 'resume' | 'abort', summary: string): Comm
         return EXIT.faults;
       }
       const ticket = answer.json<TicketJson>();
-      if (call.values.json) call.out(JSON.stringify(ticket, null, 2));
-      else call.out(`${ticket.name}: ${ticket.status}${ticket.activation === 'Held' ? ', held' : ''}`);
+      if (call.values.json) sayJson(call, ticket);
+      else call.out(stateOf(ticket, step));
       return EXIT.done;
     },
   };
+}
+
+/** How what was commanded stands now: the step if one was named, else the ticket. */
+function stateOf(ticket: TicketJson, stepId: string | undefined): string {
+  const step = ticket.steps.find(({ id }) => id === stepId);
+  const { status, activation } = step ?? ticket;
+  const name = step === undefined ? ticket.name : `${ticket.name}, ${step.id}`;
+  return `${name}: ${status}${activation === 'Held' ? ', held' : ''}`;
 }
 
 export const hold = ticketCommand(

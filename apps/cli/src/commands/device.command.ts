@@ -1,6 +1,7 @@
 import { dirname, resolve } from 'node:path';
 import { type DeviceKind, kinds, runDevice } from '#apps/plant';
-import { type Command, EXIT, number, text, WrongUse } from '../command.js';
+import { number, text, texts, wholeNumber } from '../args.js';
+import { type Call, type Command, EXIT, WrongUse } from '../command.js';
 import { untilStopped } from '../until-stopped.js';
 
 export const device: Command = {
@@ -29,26 +30,51 @@ export const device: Command = {
     }
     if (hub === undefined || !URL.canParse(hub))
       throw new WrongUse('--hub needs the address of a server, as http://127.0.0.1:7420.');
-    const id = text(call, 'id') ?? `${kind}-1`;
+    const id = text(call, 'id') ?? (await freePlace(call, hub, kind));
     const state = text(call, 'state');
-    const faults = call.values.fault as unknown as readonly string[] | undefined;
-    const running = await runDevice({
+    const options = {
       id,
       kind: kind as DeviceKind,
       name: text(call, 'name') ?? id,
       hub,
-      port: number(call, 'port'),
-      speed: number(call, 'speed'),
-      seed: number(call, 'seed'),
+      port: wholeNumber(call, 'port', 0),
+      speed: speedOf(number(call, 'speed')),
+      seed: wholeNumber(call, 'seed'),
       token: text(call, 'token') ?? call.env.SIDELAY_TOKEN,
       stateDir: state === undefined ? undefined : stateFolder(resolve(call.folder, state)),
-      faults,
-    });
-    call.out(`${id} (${kind}) is at ${running.url}`);
-    await untilStopped(() => running.stop());
+      faults: texts(call, 'fault'),
+    };
+    await untilStopped(
+      () => runDevice(options),
+      ({ url }) => call.out(`${id} (${kind}) is at ${url}`),
+    );
     return EXIT.done;
   },
 };
+
+/**
+ * Without --id the device stands in for the plant's first machine of its kind that has not said yet where it is, so that
+ * steps planned for that machine find it; else it is one more of its kind.
+ */
+async function freePlace(call: Call, hub: string, kind: string): Promise<string> {
+  try {
+    const token = text(call, 'token') ?? call.env.SIDELAY_TOKEN;
+    const headers: Record<string, string> = token === undefined ? {} : { authorization: `Bearer ${token}` };
+    const answer = await fetch(new URL('/api/v1/devices', hub), { headers });
+    const { items } = (await answer.json()) as { items: { id: string; kind: string; url: string | null }[] };
+    const free = items.find((row) => row.kind === kind && row.url === null);
+    if (free !== undefined) return free.id;
+  } catch {
+    // The hub is not there yet, or does not tell a device: the name can be given with --id.
+  }
+  return `${kind}-1`;
+}
+
+/** Plant seconds in a real second. */
+function speedOf(speed: number | undefined): number | undefined {
+  if (speed !== undefined && !(speed > 0)) throw new WrongUse('--speed must be more than 0.');
+  return speed;
+}
 
 /** A folder keeps one file a device; whoever names such a file means its folder. */
 function stateFolder(path: string): string {

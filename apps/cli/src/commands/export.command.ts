@@ -1,7 +1,8 @@
-import { writeFileSync } from 'node:fs';
 import { resolve } from 'node:path';
-import { atServer, type Command, EXIT, text, WrongUse } from '../command.js';
+import { atServer, text } from '../args.js';
+import { type Command, EXIT, WrongUse } from '../command.js';
 import { Client, refusal } from '../http-client.js';
+import { writeTo } from '../write-to.js';
 
 export const exportCommand: Command = {
   name: 'export',
@@ -11,7 +12,7 @@ export const exportCommand: Command = {
   takes: [1, 1],
   async run(call) {
     const as = text(call, 'as') ?? 'jdf';
-    if (as !== 'jdf') throw new WrongUse(`This version exports --as jdf only, not ${as}.`);
+    if (as !== 'jdf') throw new WrongUse(`Tickets leave this version --as jdf only, not as ${as}.`);
     const path = `/api/v1/tickets/${encodeURIComponent(call.args[0]!)}/document`;
     const answer = await new Client(call).ask(path, { headers: { accept: 'application/vnd.cip4-jdf+xml' } });
     if (answer.status >= 300) {
@@ -19,8 +20,8 @@ export const exportCommand: Command = {
       return EXIT.faults;
     }
     const out = text(call, 'out');
-    if (out === undefined) call.out(answer.text.trimEnd());
-    else writeFileSync(resolve(call.folder, out), answer.text);
+    if (out === undefined) call.raw(answer.bytes);
+    else writeTo(resolve(call.folder, out), answer.bytes);
     return EXIT.done;
   },
 };

@@ -1,5 +1,7 @@
-import { asJson, atServer, type Command, EXIT } from '../command.js';
+import { asJson, atServer } from '../args.js';
+import { type Command, EXIT } from '../command.js';
 import { Client, refusal } from '../http-client.js';
+import { sayJson } from '../output.js';
 import { sayProblem } from '../say-problems.js';
 import { bar, type StepJson, stepPct, type TicketJson } from '../shapes.js';
 
@@ -17,7 +19,7 @@ export const show: Command = {
     }
     const ticket = answer.json<TicketJson>();
     if (call.values.json) {
-      call.out(JSON.stringify(ticket, null, 2));
+      sayJson(call, ticket);
       return EXIT.done;
     }
     const held = ticket.activation === 'Held' ? ', held' : '';

@@ -1,5 +1,6 @@
 import { runServer } from '#apps/server';
-import { type Command, EXIT, number } from '../command.js';
+import { number } from '../args.js';
+import { type Command, EXIT } from '../command.js';
 import { untilStopped } from '../until-stopped.js';
 
 export const start: Command = {
@@ -10,13 +11,15 @@ export const start: Command = {
   takes: [0, 0],
   async run(call) {
     const speed = number(call, 'speed');
-    const server = await runServer({
+    const env = {
       ...call.env,
       ...(call.values.demo ? { SIDELAY_DEMO: '1' } : {}),
       ...(speed === undefined ? {} : { SIDELAY_DEMO_SPEED: String(speed) }),
-    });
-    call.out(`Sidelay is ready at ${server.url}`);
-    await untilStopped(() => server.stop());
+    };
+    await untilStopped(
+      () => runServer(env),
+      ({ url }) => call.out(`Sidelay is ready at ${url}`),
+    );
     return EXIT.done;
   },
 };

@@ -1,16 +1,23 @@
 import { createHash } from 'node:crypto';
 import { basename } from 'node:path';
+import { kindOf, parseXml } from '#libs/jdf';
 import type { Problem } from '#libs/kernel';
 import { packageKind } from '#libs/wire';
-import { asJson, atServer, type Command, EXIT } from '../command.js';
-import { type ReadFile, readFiles } from '../files.js';
+import { asJson, atServer } from '../args.js';
+import { type Command, EXIT } from '../command.js';
+import { looksLikeJson, type ReadFile, readFiles } from '../files.js';
 import { Client, refusal } from '../http-client.js';
+import { sayJson } from '../output.js';
 import { sayProblem } from '../say-problems.js';
 
 interface Outcome {
   readonly file: string;
-  readonly status: number;
+  /** HTTP status; 0 for a file that could not be read. */
+  readonly http: number;
+  /** Id of the ticket, also of one that was kept as Rejected. */
   readonly ticket: string | null;
+  /** The ticket's own status. */
+  readonly status: string | null;
   readonly problems: readonly Problem[];
 }
 
@@ -24,19 +31,28 @@ export const submit: Command = {
     const client = new Client(call);
     const { files, unread } = readFiles(call);
     const outcomes: Outcome[] = [];
-    for (const source of files) outcomes.push(await send(client, source, call.values.again === true));
-    if (call.values.json) call.out(JSON.stringify(outcomes, null, 2));
-    else {
-      for (const { file, status, ticket, problems } of outcomes) {
-        call.out(
-          `${file}: ${status < 300 ? (status === 200 ? 'was taken in before' : 'taken in') : 'refused'}${ticket === null ? '' : ` as ${ticket}`}`,
-        );
-        for (const problem of problems) call.err(sayProblem(file, problem));
-      }
+    for (const source of files) {
+      const outcome = await send(client, source, call.values.again === true);
+      outcomes.push(outcome);
+      if (!call.values.json) call.out(lineOf(outcome));
+      for (const problem of outcome.problems) call.err(sayProblem(outcome.file, problem));
     }
-    return unread > 0 || outcomes.some(({ status }) => status >= 300) ? EXIT.faults : EXIT.done;
+    for (const { file, problem } of unread) {
+      outcomes.push({ file, http: 0, ticket: null, status: null, problems: [problem] });
+    }
+    if (call.values.json) sayJson(call, outcomes);
+    return outcomes.every(taken) ? EXIT.done : EXIT.faults;
   },
 };
+
+/** A repeat of a refused document is answered as the first time, whatever the HTTP status says. */
+const taken = ({ http, status }: Outcome): boolean => http >= 200 && http < 300 && status !== 'Rejected';
+
+function lineOf(outcome: Outcome): string {
+  const { file, http, ticket, status } = outcome;
+  const what = !taken(outcome) ? 'refused' : http === 200 ? 'was taken in before' : 'taken in';
+  return `${file}: ${what}${ticket === null ? '' : ` as ${ticket}`}${status === null ? '' : ` (${status})`}`;
+}
 
 async function send(client: Client, { file, bytes }: ReadFile, again: boolean): Promise<Outcome> {
   const headers: Record<string, string> = {
@@ -44,31 +60,37 @@ async function send(client: Client, { file, bytes }: ReadFile, again: boolean): 
     'x-sidelay-intake': 'commandLine',
   };
   // Sending the same file twice by mistake must not print it twice.
-  if (!again)
-    headers['idempotency-key'] = createHash('sha256').update(basename(file)).update(bytes).digest('hex');
+  if (!again) {
+    const name = Buffer.from(`${basename(file)}\0`);
+    headers['idempotency-key'] = createHash('sha256').update(name).update(bytes).digest('hex');
+  }
   const answer = await client.ask('/api/v1/tickets', { method: 'POST', body: bytes as BodyInit, headers });
-  if (answer.status < 300) {
-    const { id, problems } = answer.json<{ id: string; problems: Problem[] }>();
-    return { file, status: answer.status, ticket: id, problems };
+  const http = answer.status;
+  if (http < 300) {
+    const { id, status, problems } = answer.json<{ id: string; status: string; problems: Problem[] }>();
+    return { file, http, ticket: id, status, problems };
   }
   const ticket = answer.headers.get('location')?.split('/').at(-1) ?? null;
-  const { problems, code } = answer.json<{ problems?: Problem[]; code: Problem['code'] }>();
+  const { problems, code } = answer.json<{ problems?: Problem[]; code?: Problem['code'] }>();
   const said: Problem = {
     severity: 'error',
-    code,
+    code: code ?? 'REQUEST_INVALID',
     line: null,
     path: null,
     message: refusal(answer),
     hint: null,
   };
-  return { file, status: answer.status, ticket, problems: problems ?? [said] };
+  const status = ticket === null ? null : 'Rejected';
+  return { file, http, ticket, status, problems: problems ?? [said] };
 }
 
 function mediaTypeOf(bytes: Uint8Array): string {
   const kind = packageKind(bytes, null);
   if (kind === 'zip') return 'application/zip';
-  // A multipart file begins with its own header, which names its boundary.
+  // A multipart file begins with its own header, which names its boundary: the server reads that.
   if (kind === 'multipart') return 'application/octet-stream';
-  const first = Buffer.from(bytes.subarray(0, 1024)).toString('latin1').trimStart()[0];
-  return first === '{' || first === '[' ? 'application/json' : 'application/vnd.cip4-jdf+xml';
+  if (looksLikeJson(bytes)) return 'application/json';
+  const parsed = parseXml(bytes);
+  const xml = parsed.ok ? kindOf(parsed.value) : parsed;
+  return xml.ok ? `application/vnd.cip4-${xml.value}+xml` : 'application/xml';
 }

@@ -1,5 +1,7 @@
-import { asJson, atServer, type Command, EXIT, text } from '../command.js';
+import { asJson, atServer, text } from '../args.js';
+import { type Command, EXIT } from '../command.js';
 import { Client, refusal } from '../http-client.js';
+import { sayJson } from '../output.js';
 import { bar, type TicketJson } from '../shapes.js';
 
 export const tickets: Command = {
@@ -9,19 +11,26 @@ export const tickets: Command = {
   options: { ...asJson, ...atServer, status: { type: 'string' }, q: { type: 'string' } },
   takes: [0, 0],
   async run(call) {
-    const query = new URLSearchParams({ limit: '1000' });
+    const client = new Client(call);
+    const query = new URLSearchParams({ limit: '200' });
     for (const key of ['status', 'q']) {
       const value = text(call, key);
       if (value !== undefined) query.set(key, value);
     }
-    const answer = await new Client(call).ask(`/api/v1/tickets?${query}`);
-    if (answer.status >= 300) {
-      call.err(refusal(answer));
-      return EXIT.faults;
+    const items: TicketJson[] = [];
+    for (let next: string | null = ''; next !== null; ) {
+      if (next !== '') query.set('cursor', next);
+      const answer = await client.ask(`/api/v1/tickets?${query}`);
+      if (answer.status >= 300) {
+        call.err(refusal(answer));
+        return EXIT.faults;
+      }
+      const page: { items: TicketJson[]; next: string | null } = answer.json();
+      if (!call.values.json) for (const ticket of page.items) call.out(lineOf(ticket));
+      items.push(...page.items);
+      next = page.next;
     }
-    const list = answer.json<{ items: TicketJson[] }>();
-    if (call.values.json) call.out(JSON.stringify(list, null, 2));
-    else for (const ticket of list.items) call.out(lineOf(ticket));
+    if (call.values.json) sayJson(call, { items, next: null });
     return EXIT.done;
   },
 };

@@ -1,8 +1,12 @@
-import { asJson, atServer, type Call, type Command, EXIT, NoServer } from '../command.js';
-import { readEvents, type SseEvent } from '../event-stream.js';
+import { type EventType, eventTypes, type LoggedEvent, sentenceOf } from '#libs/flow';
+import { asJson, atServer } from '../args.js';
+import { type Call, type Command, EXIT } from '../command.js';
+import { readEvents } from '../event-stream.js';
 import { Client, refusal } from '../http-client.js';
-import { bar, stepPct, type TicketJson } from '../shapes.js';
+import { LiveView } from '../live-view.js';
+import type { TicketJson } from '../shapes.js';
 
+/** An event in its envelope (contract section 5). */
 interface CloudEvent {
   readonly id: string;
   readonly type: string;
@@ -23,61 +27,88 @@ export const watch: Command = {
   async run(call) {
     const client = new Client(call);
     const ticketId = call.args[0] ?? null;
-    if (ticketId !== null) {
-      const known = await client.ask(`/api/v1/tickets/${encodeURIComponent(ticketId)}`);
-      if (known.status >= 300) {
-        call.err(refusal(known));
-        return EXIT.faults;
-      }
-      const ended = endOf(known.json<TicketJson>());
-      if (!call.values.json) draw(call, known.json<TicketJson>());
-      if (ended !== null) return ended;
-    }
+    const view = new LiveView(call);
     const query = ticketId === null ? '' : `?ticket=${encodeURIComponent(ticketId)}`;
-    for await (const event of readEvents(client, `/api/v1/events${query}`)) {
-      const end = await show(call, client, event, ticketId);
+    for await (const heard of readEvents(client, `/api/v1/events${query}`)) {
+      const end =
+        heard.kind === 'event'
+          ? said(call, view, heard.data, ticketId)
+          : ticketId === null
+            ? null
+            : await look(call, client, view, ticketId);
       if (end !== null) return end;
     }
-    throw new NoServer('The server is gone.');
+    return EXIT.noServer;
   },
 };
 
-async function show(
-  call: Call,
-  client: Client,
-  event: SseEvent,
-  ticketId: string | null,
-): Promise<number | null> {
-  if (call.values.json) call.out(event.data);
-  const { type, time, data } = JSON.parse(event.data) as CloudEvent;
-  if (!call.values.json && type !== 'stock.moved' && !(ticketId !== null && type === 'step.counted')) {
-    call.out(
-      `${time.slice(11, 19)}  ${type.padEnd(22)} ${[data.ticket?.slice(0, 8), data.step, data.device].filter(Boolean).join(' ')} ${factsOf(data)}`,
-    );
+/** How the ticket stands once its events flow: it may have ended before, or while the line was cut. */
+async function look(call: Call, client: Client, view: LiveView, ticketId: string): Promise<number | null> {
+  const answer = await client.ask(`/api/v1/tickets/${encodeURIComponent(ticketId)}`);
+  if (answer.status >= 300) {
+    call.err(refusal(answer));
+    return EXIT.faults;
   }
-  if (ticketId === null || (type !== 'ticket.statusChanged' && type !== 'step.counted')) return null;
-  const ticket = (await client.ask(`/api/v1/tickets/${encodeURIComponent(ticketId)}`)).json<TicketJson>();
-  if (!call.values.json) draw(call, ticket);
-  return endOf(ticket);
+  const ticket = answer.json<TicketJson>();
+  for (const { id, status, good, planned, unit } of ticket.steps) {
+    const key = keyOf(ticketId, id);
+    if (isLive(status)) view.step(key, { name: id, status, good, planned, unit });
+    else view.drop(key);
+  }
+  if (!call.values.json) view.line(`${ticket.name}: ${ticket.status}, ${ticket.progressPct} %`);
+  return endOf(ticket.status);
 }
 
-function factsOf(data: CloudEvent['data']): string {
-  const told = ['to', 'statusDetails', 'good', 'waste', 'reason', 'text', 'name'] as const;
-  return told.flatMap((key) => (data[key] == null ? [] : [`${key}=${String(data[key])}`])).join(' ');
+function said(call: Call, view: LiveView, data: string, ticketId: string | null): number | null {
+  const event = JSON.parse(data) as CloudEvent;
+  if (call.values.json) call.raw(`${JSON.stringify(event)}\n`);
+  else {
+    follow(view, event);
+    const onlyMovesABar = event.type === 'step.counted' && call.isTerminal;
+    view.line(onlyMovesABar ? null : lineOf(event));
+  }
+  const ends = event.type === 'ticket.statusChanged' && ticketId !== null && event.data.ticket === ticketId;
+  return ends ? endOf(String(event.data.to)) : null;
 }
 
-/** Progress bars, one for each step that has begun; on a terminal in place of the last ones. */
-function draw(call: Call, ticket: TicketJson): void {
-  const live = ticket.steps.filter((step) => step.status !== 'Waiting' && step.status !== 'Completed');
-  const lines = [
-    `${bar(ticket.progressPct)} ${String(ticket.progressPct).padStart(5)} %  ${ticket.name}: ${ticket.status}`,
-  ];
-  for (const step of live)
-    lines.push(`  ${bar(stepPct(step))} ${step.id} ${step.status} ${step.good}/${step.planned} ${step.unit}`);
-  call.out(lines.join('\n'));
+const keyOf = (ticket: string | null, step: string): string => `${ticket} ${step}`;
+
+const isLive = (status: string): boolean => !['Waiting', 'Ready', 'Completed', 'Aborted'].includes(status);
+
+/** Keeps the bars by what the event says; only counts carry what is planned. */
+function follow(view: LiveView, { type, data }: CloudEvent): void {
+  if (data.step === null) return;
+  const key = keyOf(data.ticket, data.step);
+  if (type === 'step.counted') {
+    const [good, planned] = [Number(data.good ?? 0), Number(data.planned ?? 0)];
+    view.step(key, { name: nameOf(data), good, planned, unit: String(data.unit ?? '') });
+  }
+  if (type !== 'step.statusChanged') return;
+  const status = String(data.to);
+  if (isLive(status)) view.step(key, { name: nameOf(data), status });
+  else view.drop(key);
 }
 
-function endOf({ status }: TicketJson): number | null {
+const nameOf = ({ step, device }: CloudEvent['data']): string => [device, step].filter(Boolean).join(' ');
+
+function lineOf(event: CloudEvent): string {
+  const { type, time, data } = event;
+  const { ticket, step, device, ...facts } = data;
+  const logged: LoggedEvent = {
+    position: Number(event.id),
+    type: type as EventType,
+    time: Date.parse(time),
+    ticketId: ticket,
+    stepId: step,
+    deviceId: device,
+    data: facts,
+  };
+  // A newer server may tell of what this version has no sentence for.
+  const sentence = Object.hasOwn(eventTypes, type) ? sentenceOf(logged) : `${type} ${JSON.stringify(facts)}`;
+  return `${time.slice(11, 19)}  ${ticket === null ? '' : `${ticket.slice(-6)}  `}${sentence}`;
+}
+
+function endOf(status: string): number | null {
   if (status === 'Completed') return EXIT.done;
   return status === 'Aborted' || status === 'Rejected' ? EXIT.faults : null;
 }

@@ -1,0 +1,69 @@
+import type { Plant } from '#libs/craft';
+import { readOrder } from '#libs/flow';
+import { checkDocument, parseXml } from '#libs/jdf';
+import { error, type Problem, warning } from '#libs/kernel';
+import { kindOfPart, type PackagePart, packageKind, readPackage } from '#libs/wire';
+import { looksLikeJson } from './files.js';
+import { readJson } from './read-json.js';
+
+/** What a document is and what is wrong with it. An order in JSON is none of the standard's kinds: `unknown`. */
+export interface Judged {
+  readonly kind: 'jdf' | 'jmf' | 'xjdf' | 'xjmf' | 'package' | 'unknown';
+  /** As the root states it; of a package, that of its first message or ticket. */
+  readonly version: string | null;
+  readonly problems: readonly Problem[];
+}
+
+/** Judges a file by its bytes alone. `plant` is asked for only where an order names what a plant must have. */
+export async function judge(bytes: Uint8Array, plant: () => Plant): Promise<Judged> {
+  if (packageKind(bytes, null) !== null) return judgePackage(bytes);
+  return looksLikeJson(bytes) ? judgeOrder(bytes, plant) : judgeXml(bytes);
+}
+
+function judgeXml(bytes: Uint8Array): Judged {
+  const parsed = parseXml(bytes);
+  if (!parsed.ok) return { kind: 'unknown', version: null, problems: parsed.problems };
+  const { kind, version, problems } = checkDocument(parsed.value);
+  if (kind !== 'xjdf' && kind !== 'xjmf') return { kind, version, problems };
+  const { root } = parsed.value;
+  const partly = warning('CHECK_PARTIAL', `Of ${root.name} only form, root and namespace were checked.`, {
+    line: root.line,
+    path: `/${root.name}`,
+    hint: "This version checks the content of JDF and JMF; the standard's schema checks that of XJDF and XJMF.",
+  });
+  return { kind, version, problems: [...problems, partly] };
+}
+
+function judgeOrder(bytes: Uint8Array, plant: () => Plant): Judged {
+  const json = readJson(bytes);
+  const problems = json.ok ? readOrder(json.value, plant()).problems : json.problems;
+  return { kind: 'unknown', version: null, problems };
+}
+
+/** Each message and ticket of a package; their places begin with the name of the part (contract: `part!path`). */
+async function judgePackage(bytes: Uint8Array): Promise<Judged> {
+  const pack = await readPackage(bytes, null);
+  if (!pack.ok) return { kind: 'package', version: null, problems: pack.problems.map(beforePath) };
+  const parts = pack.value.parts.filter((part) => kindOfPart(part) !== 'content');
+  if (parts.length === 0) {
+    const empty = error('KIND_UNKNOWN', 'The package has neither a message nor a ticket in it.', {
+      hint: 'Add the ticket as a part of type application/vnd.cip4-jdf+xml.',
+    });
+    return { kind: 'package', version: null, problems: [empty] };
+  }
+  const judged = parts.map((part) => ({ part, found: judgeXml(part.bytes) }));
+  return {
+    kind: 'package',
+    version: judged[0]!.found.version,
+    problems: judged.flatMap(({ part, found }) => found.problems.map((problem) => within(part, problem))),
+  };
+}
+
+const within = (part: PackagePart, problem: Problem): Problem => ({
+  ...problem,
+  path: `${part.name}!${problem.path ?? ''}`,
+});
+
+/** The package reader names the part alone; a place within it is asked for everywhere. */
+const beforePath = (problem: Problem): Problem =>
+  problem.path === null ? problem : { ...problem, path: `${problem.path}!` };
