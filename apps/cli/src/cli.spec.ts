@@ -1,0 +1,248 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { createServer, type IncomingMessage, type Server } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { run } from './run.js';
+
+const demo = (path: string): string => fileURLToPath(new URL(`../../../demo-data/${path}`, import.meta.url));
+
+interface Asked {
+  readonly method: string;
+  readonly path: string;
+  readonly headers: IncomingMessage['headers'];
+  readonly body: string;
+}
+
+describe('the command line', () => {
+  let folder: string;
+  let server: Server;
+  let base: string;
+  let asked: Asked[];
+  let answer: { status: number; headers?: Record<string, string>; body: unknown };
+
+  beforeAll(async () => {
+    folder = mkdtempSync(join(tmpdir(), 'sidelay-cli-'));
+    server = createServer((request, response) => {
+      let body = '';
+      request.on('data', (chunk: Buffer) => {
+        body += chunk.toString();
+      });
+      request.on('end', () => {
+        asked.push({ method: request.method!, path: request.url!, headers: request.headers, body });
+        response.writeHead(answer.status, { 'content-type': 'application/json', ...answer.headers });
+        response.end(typeof answer.body === 'string' ? answer.body : JSON.stringify(answer.body));
+      });
+    });
+    await new Promise<void>((done) => server.listen(0, '127.0.0.1', done));
+    base = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
+  });
+  beforeEach(() => {
+    asked = [];
+    answer = { status: 200, body: {} };
+  });
+  afterAll(() => {
+    server.close();
+    rmSync(folder, { recursive: true });
+  });
+
+  const call = async (...argv: string[]): Promise<{ exit: number; out: string; err: string }> => {
+    const said = { out: '', err: '' };
+    const exit = await run(argv, {
+      env: { SIDELAY_SERVER: base },
+      folder,
+      out: (text) => {
+        said.out += `${text}\n`;
+      },
+      err: (text) => {
+        said.err += `${text}\n`;
+      },
+      raw: (data) => {
+        said.out += typeof data === 'string' ? data : Buffer.from(data).toString();
+      },
+      isTerminal: false,
+    });
+    return { exit, ...said };
+  };
+  const file = (name: string, text: string): string => {
+    writeFileSync(join(folder, name), text);
+    return name;
+  };
+
+  describe('in wrong use exits 2', () => {
+    it.each([
+      ['no command', [], 'COMMAND'],
+      ['an unknown command', ['impose'], 'There is no command "impose"'],
+      ['an unknown option, and names what is possible', ['check', '--colour', 'x'], '--plant'],
+      ['too few arguments', ['show'], 'show needs'],
+      [
+        'a kind of device that there is not',
+        ['device', '--kind', 'kettle', '--hub', 'http://127.0.0.1:1'],
+        'press',
+      ],
+      ['a file that is not there', ['check', 'none.jdf'], 'none.jdf'],
+      ['a token without a name', ['token', 'create'], '--name'],
+    ])('with %s', async (_what, argv, words) => {
+      const { exit, out, err } = await call(...argv);
+      expect([exit, out]).toEqual([2, '']);
+      expect(err).toContain(words);
+    });
+  });
+
+  it('exits 3 with a plain sentence when no server answers', async () => {
+    const { exit, err } = await call('tickets', '--server', 'http://127.0.0.1:9');
+    expect([exit, err]).toEqual([3, expect.stringContaining('No Sidelay answers at http://127.0.0.1:9')]);
+  });
+
+  describe('check', () => {
+    it('judges each file and says the whole as one JSON document', async () => {
+      const broken = file('broken.jdf', '<JDF xmlns="http://www.CIP4.org/JDFSchema_1_1"><ResourcePool>');
+      const { exit, out } = await call('check', '--json', demo('tickets/paper-boat-300.jdf'), broken);
+      const [sound, faulty] = JSON.parse(out) as {
+        kind: string;
+        version: string;
+        ok: boolean;
+        problems: Record<string, unknown>[];
+      }[];
+      expect(exit).toBe(1);
+      expect(sound).toMatchObject({ kind: 'jdf', version: '1.9', ok: true });
+      expect(faulty).toMatchObject({
+        ok: false,
+        problems: [{ severity: 'error', code: 'XML_NOT_WELL_FORMED', path: '/JDF/ResourcePool' }],
+      });
+      expect(Object.keys(faulty!.problems[0]!).sort()).toEqual([
+        'code',
+        'hint',
+        'line',
+        'message',
+        'path',
+        'severity',
+      ]);
+    });
+
+    it('reads the tickets of a package, with the part in the path', async () => {
+      const ticket =
+        '<JDF xmlns="http://www.CIP4.org/JDFSchema_1_1" ID="N" Type="Product" Status="Wrong" Version="1.9"/>';
+      const pack = file(
+        'job.mjd',
+        `MIME-Version: 1.0\r\nContent-Type: multipart/related; boundary=b\r\n\r\n--b\r\nContent-Type: application/vnd.cip4-jdf+xml\r\nContent-ID: <t@plant>\r\n\r\n${ticket}\r\n--b--\r\n`,
+      );
+      const { out } = await call('check', '--json', pack);
+      const [verdict] = JSON.parse(out) as { kind: string; ok: boolean; problems: { path: string }[] }[];
+      expect(verdict).toMatchObject({ kind: 'package', ok: false });
+      expect(verdict!.problems[0]!.path).toMatch(/^t@plant!\/JDF/);
+    });
+
+    it('is content with sound files', async () => {
+      expect((await call('check', demo('orders/05-flyer.json'))).exit).toBe(0);
+    });
+  });
+
+  describe('plan', () => {
+    it('plans one order as one plan document', async () => {
+      const { exit, out } = await call('plan', '--json', demo('orders/01-salt-harbour.json'));
+      expect(exit).toBe(0);
+      expect(JSON.parse(out)).toMatchObject({
+        jobId: 'D1-01',
+        sheets: [{ goodSheets: 311, sheetsToPress: 436, plates: 8 }],
+      });
+    });
+
+    it('changes over from the job before, where two follow each other on a press', async () => {
+      const { out } = await call(
+        'plan',
+        '--json',
+        demo('tickets/paper-boat-300.jdf'),
+        demo('tickets/ferrymans-hat-400.jdf'),
+      );
+      const plans = JSON.parse(out) as {
+        changeovers: { fromJob: string | null; toJob: string; differs: { what: string }[] }[];
+      }[];
+      expect(plans.map((plan) => plan.changeovers[0])).toMatchObject([
+        { fromJob: null, toJob: 'T-300' },
+        { fromJob: 'T-300', toJob: 'T-400' },
+      ]);
+      expect(plans[1]!.changeovers[0]!.differs.map(({ what }) => what)).toEqual(['plates']);
+    });
+
+    it('exits 1 with the reasons for what cannot be made', async () => {
+      const odd = file(
+        'odd.json',
+        JSON.stringify({
+          ...JSON.parse('{}'),
+          jobId: 'X',
+          name: 'X',
+          quantity: 10,
+          trimWidthMm: 210,
+          trimHeightMm: 297,
+          pages: 15,
+          binding: 'SaddleStitch',
+          stock: 'silk-115-full-sg',
+          inksFront: ['Black'],
+          inksBack: ['Black'],
+        }),
+      );
+      const { exit, err } = await call('plan', odd);
+      expect([exit, err]).toEqual([1, expect.stringContaining('/pages')]);
+    });
+  });
+
+  describe('at a server', () => {
+    it('submits with the kind and a key of its own, so that the same file is taken once', async () => {
+      answer = { status: 201, body: { id: 't-1', status: 'Waiting', problems: [] } };
+      const { exit, out } = await call('submit', demo('tickets/paper-boat-300.jdf'));
+      expect([exit, out]).toEqual([0, expect.stringContaining('t-1')]);
+      expect(asked[0]).toMatchObject({ method: 'POST', path: '/api/v1/tickets' });
+      expect(asked[0]!.headers['content-type']).toContain('application/vnd.cip4-jdf+xml');
+      expect(asked[0]!.headers['idempotency-key']).toMatch(/.{16,}/);
+      await call('submit', '--again', demo('tickets/paper-boat-300.jdf'));
+      expect(asked[1]!.headers['idempotency-key']).toBeUndefined();
+    });
+
+    it('says why a ticket was refused, and exits 1', async () => {
+      const problem = {
+        severity: 'error',
+        code: 'JDF_DANGLING',
+        line: 7,
+        path: '/JDF',
+        message: 'R9 is nowhere.',
+        hint: 'Add it.',
+      };
+      answer = {
+        status: 422,
+        headers: { location: '/api/v1/tickets/t-2' },
+        body: { code: 'JDF_DANGLING', detail: 'R9 is nowhere.', problems: [problem] },
+      };
+      const { exit, out, err } = await call('submit', demo('tickets/paper-boat-300.jdf'));
+      expect(exit).toBe(1);
+      expect(`${out}${err}`).toMatch(/t-2[\s\S]*R9 is nowhere\.[\s\S]*Add it\./);
+    });
+
+    it('sends the token it was given, and holds a step', async () => {
+      answer = {
+        status: 200,
+        body: {
+          id: 't-1',
+          name: 'N',
+          status: 'Waiting',
+          activation: 'Held',
+          steps: [],
+          problems: [],
+          progressPct: 0,
+          quantity: 1,
+        },
+      };
+      const { exit } = await call('hold', 't-1', '--step', 'print-1', '--token', 'sl_secret');
+      expect(exit).toBe(0);
+      expect(asked[0]).toMatchObject({ method: 'POST', path: '/api/v1/tickets/t-1/steps/print-1/hold' });
+      expect(asked[0]!.headers.authorization).toBe('Bearer sl_secret');
+    });
+
+    it('gives the exported document as it is', async () => {
+      answer = { status: 200, body: '<JDF/>\n' };
+      expect(await call('export', 't-1')).toMatchObject({ exit: 0, out: '<JDF/>\n' });
+      expect((await call('export', 't-1', '--as', 'xjdf')).exit).toBe(2);
+    });
+  });
+});
