@@ -18,7 +18,7 @@ interface Week {
 }
 
 /** Six orders a day from Monday to Friday, with a press that breaks down, a folder that jams and one that repeats itself. */
-async function liveThrough(database: OwnDatabase, schema: string, seed: number): Promise<Week> {
+async function liveThrough(database: OwnDatabase, schema: string, seed: number, days = 7): Promise<Week> {
   const plant = await virtualPlant({
     databaseUrl: database.url,
     schema,
@@ -41,7 +41,7 @@ async function liveThrough(database: OwnDatabase, schema: string, seed: number):
         );
       }
     }
-    await plant.clock.runUntil(MONDAY + 7 * DAY);
+    await plant.clock.runUntil(MONDAY + days * DAY);
     const tickets = (await plant.store.tickets({ limit: 1000 })).items;
     const stock = new Map(
       (await plant.store.stock()).map((row) => [
@@ -72,7 +72,7 @@ describe('a week of the plant in virtual time', () => {
     weeks = [
       await liveThrough(database, 'first', 7),
       await liveThrough(database, 'second', 7),
-      await liveThrough(database, 'third', 8),
+      await liveThrough(database, 'third', 8, 0.25),
     ];
   }, 900_000);
   afterAll(() => database.drop());
@@ -88,7 +88,9 @@ describe('a week of the plant in virtual time', () => {
   });
 
   it('tells another story with another seed', () => {
-    expect(digest(weeks[2]!.log)).not.toBe(digest(weeks[0]!.log));
+    const { length } = weeks[2]!.log;
+    expect(length).toBeGreaterThan(100);
+    expect(digest(weeks[2]!.log)).not.toBe(digest(weeks[0]!.log.slice(0, length)));
   });
 
   it('leaves no gap in the positions of the log', () => {

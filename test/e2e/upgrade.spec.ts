@@ -1,0 +1,67 @@
+import { readFileSync, writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { gunzipSync, gzipSync } from 'node:zlib';
+import { ticketDocument } from '../../apps/server/src/intake/ticket-document.js';
+import { exportTicket, sentenceOf, ticketView } from '../../libs/flow/src/index.js';
+import { exportDatabase, importDatabase, openStore } from '../../libs/store/src/index.js';
+import { type OwnDatabase, ownDatabase } from '../kit/own-database.js';
+import { virtualPlant } from '../kit/virtual-plant.js';
+
+const MONDAY = Date.UTC(2026, 0, 5, 7);
+const path = fileURLToPath(new URL('../fixtures/run-0.1.0.jsonl.gz', import.meta.url));
+
+/** What version 0.1.0 leaves after one brochure, one poster and one refused document. */
+async function makeFixture(database: OwnDatabase): Promise<void> {
+  const plant = await virtualPlant({
+    databaseUrl: database.url,
+    schema: 'made',
+    seed: 1,
+    start: MONDAY,
+    sweepEveryS: 300,
+  });
+  await plant.submit(plant.demoFile('tickets/paper-boat-300.jdf'), 'boat');
+  await plant.submit(plant.demoFile('orders/04-festival-poster.json'), 'poster');
+  await plant.submit(Buffer.from('<JDF xmlns="urn:other"/>'), 'refused');
+  await plant.clock.runUntil(MONDAY + 12 * 3_600_000);
+  await plant.close();
+  writeFileSync(path, gzipSync(await exportDatabase(database.url, 'made'), { level: 9 }));
+}
+
+describe('the database that version 0.1.0 left after a real run', () => {
+  let database: OwnDatabase;
+  beforeAll(async () => {
+    database = await ownDatabase();
+    if (process.env.SIDELAY_UPDATE_FIXTURE === '1') await makeFixture(database);
+  }, 120_000);
+  afterAll(() => database.drop());
+
+  it('opens with this version: jobs, counts, books, story and the ticket that leaves', async () => {
+    await importDatabase(database.url, gunzipSync(readFileSync(path)).toString('utf8'), 'upgraded');
+    const store = await openStore({ url: database.url, schema: 'upgraded' });
+    try {
+      const { items } = await store.tickets({ limit: 10 });
+      expect(items.map((file) => file.ticket.status).sort()).toEqual(['Completed', 'Completed', 'Rejected']);
+      const boat = items.find((file) => file.ticket.jobId === 'T-300')!;
+      expect(ticketView(boat)).toMatchObject({ progressPct: 100, quantity: 300 });
+      expect(boat.steps.find((step) => step.id === 'stitch')).toMatchObject({
+        status: 'Completed',
+        good: 300,
+      });
+      const leaving = exportTicket(boat, await ticketDocument(store, boat), {
+        now: MONDAY,
+        version: '0.1.0',
+      });
+      expect(leaving.ok && leaving.value).toContain('<ProcessRun');
+      const story = await store.eventsAfter(0, 10_000, { ticketId: boat.ticket.id });
+      expect(story.map(sentenceOf)).toContain('The ticket is Completed.');
+      for (const { item, accounts } of await store.stock()) {
+        expect([
+          item,
+          Math.abs(Object.values(accounts).reduce((sum, amount) => sum + amount, 0)) < 1e-6,
+        ]).toEqual([item, true]);
+      }
+    } finally {
+      await store.close();
+    }
+  });
+});
