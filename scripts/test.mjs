@@ -90,7 +90,13 @@ async function runLane(lane, folder) {
         '-c',
         'jest.config.mjs',
       ],
-      ...['--ci', '--forceExit', '--json', `--outputFile=${output}`, '--reporters=<rootDir>/scripts/lane-reporter.cjs'],
+      ...[
+        '--ci',
+        '--forceExit',
+        '--json',
+        `--outputFile=${output}`,
+        '--reporters=<rootDir>/scripts/lane-reporter.cjs',
+      ],
       ...[
         `--maxWorkers=${lane.workers}`,
         `--testTimeout=${lane.timeoutS * 1000}`,

@@ -18,7 +18,7 @@ export interface Reading {
   readonly problems: readonly Problem[];
 }
 
-/** What each press was left with by the job planned before; a press that is not in it is clean. */
+/** What each press was left with by the job planned before, the latest first; a press that is not in it is clean. */
 export type PressStates = ReadonlyMap<string, PressState>;
 
 const nothingRead = (kind: DocumentKind, problems: readonly Problem[], jobId = '', name = ''): Reading => ({
@@ -129,12 +129,14 @@ function planned(
   presses: PressStates,
 ): Reading {
   const { jobId, name } = order;
-  const clean = planOnPress(order, plant);
-  if (!clean.ok) return { ...nothingRead(kind, [...problems, ...clean.problems], jobId, name), order };
-  const before = clean.value.pressState === null ? undefined : presses.get(clean.value.pressState.press);
-  // Only what differs from the job before is changed over. That job may also have made another press the better one.
-  const following = before === undefined ? clean : planOnPress(order, plant, { previousOnPress: before });
-  const made = following.ok ? following : clean;
+  // Most jobs go to the press that the last one went to: then its state is the right one, and planning once is enough.
+  const [last] = presses.values();
+  const first = planOnPress(order, plant, last === undefined ? {} : { previousOnPress: last });
+  if (!first.ok) return { ...nothingRead(kind, [...problems, ...first.problems], jobId, name), order };
+  const press = first.value.pressState?.press;
+  const before = press === undefined || press === last?.press ? undefined : presses.get(press);
+  const again = before === undefined ? first : planOnPress(order, plant, { previousOnPress: before });
+  const made = again.ok ? again : first;
   const { plan, pressState } = made.value;
   return { kind, jobId, name, order, plan, pressState, problems: [...problems, ...made.problems] };
 }

@@ -1,4 +1,4 @@
-import { devicesOf, type PressState } from '#libs/craft';
+import type { PressState } from '#libs/craft';
 import { done, error, hasErrors, type Problem, type Result, refuse } from '#libs/kernel';
 import { placeForward } from '#libs/scheduling';
 import { type Arrival, acceptTicket, type Placement, rejectTicket } from '../decide/accept.js';
@@ -118,21 +118,22 @@ async function keep(
     return { ...together({ documents: [document], receipts }, change), result: null };
   });
   if (sound && reading.pressState !== null) {
-    await ports.store.setFact(pressFact(reading.pressState.press), reading.pressState);
+    await rememberPress(ports, reading.pressState);
   }
   await offerWork(ports, work);
 }
 
-const pressFact = (press: string): string => `press.${press}`;
+const PRESSES = 'presses';
 
-/** What the presses will hold after the jobs planned so far: where the next change-over begins. */
+/** What the presses will hold after the jobs planned so far, the latest first: where the next change-over begins. */
 async function pressStates(ports: EnginePorts): Promise<PressStates> {
-  const states = new Map<string, PressState>();
-  for (const { id } of devicesOf(ports.plant, 'press')) {
-    const known = (await ports.store.fact(pressFact(id))) as PressState | null | undefined;
-    if (known != null) states.set(id, known);
-  }
-  return states;
+  const states = ((await ports.store.fact(PRESSES)) ?? []) as readonly PressState[];
+  return new Map(states.map((state) => [state.press, state]));
+}
+
+async function rememberPress(ports: EnginePorts, state: PressState): Promise<void> {
+  const others = [...(await pressStates(ports)).values()].filter(({ press }) => press !== state.press);
+  await ports.store.setFact(PRESSES, [state, ...others]);
 }
 
 async function repeatOf(ports: EnginePorts, incoming: Incoming): Promise<Result<TakenIn> | null> {
