@@ -109,6 +109,10 @@ describe('what comes in by each door', () => {
       expect(`${paper.problems[0]!.message} ${paper.problems[0]!.hint}`).toContain('silk-115-full-sg');
     });
 
+    it('of a type that is no ticket is answered 415', async () => {
+      expect((await refusal(ticket, 'image/png')).status).toBe(415);
+    });
+
     it('too large is answered 413, and an empty body 400', async () => {
       expect((await refusal(Buffer.alloc(1_200_000, 0x20))).status).toBe(413);
       expect((await refusal('')).status).toBe(400);

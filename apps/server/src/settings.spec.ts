@@ -41,6 +41,13 @@ describe('settings from the environment', () => {
     ]);
   });
 
+  it('says of a setting for later versions that nothing comes of it yet', () => {
+    expect(readSettings({ SIDELAY_MQTT_URL: 'mqtt://127.0.0.1' })).toMatchObject({
+      errors: [],
+      warnings: ['SIDELAY_MQTT_URL is known, but this version makes no use of it yet'],
+    });
+  });
+
   it('reads a secret from the file that NAME_FILE names', () => {
     const folder = mkdtempSync(join(tmpdir(), 'settings-'));
     try {

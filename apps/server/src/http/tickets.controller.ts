@@ -21,6 +21,9 @@ import { HttpProblem } from './problem.js';
 /** Verbs of a ticket or step that people give. */
 const COMMANDS = ['hold', 'resume', 'abort'] as const;
 const BENCH = ['start', 'pause', 'finish'] as const;
+/** What a ticket can come as; what it really is, its own bytes say. */
+const ACCEPTED =
+  /^(application\/(vnd\.cip4-x?jdf\+xml|xml|json|zip|octet-stream)|text\/(xml|plain)|multipart\/related)\s*(;|$)/i;
 
 @Controller('api/v1/tickets')
 export class TicketsController {
@@ -36,6 +39,13 @@ export class TicketsController {
       throw new HttpProblem('REQUEST_INVALID', 'The body is empty: send a JDF, a package or a JSON order.');
     }
     const mediaType = request.headers['content-type'] ?? 'application/octet-stream';
+    if (!ACCEPTED.test(mediaType)) {
+      const sent = mediaType.split(';')[0];
+      throw new HttpProblem(
+        'MEDIA_TYPE',
+        `${sent} is no ticket; send JDF, a JSON order, or a package of either.`,
+      );
+    }
     const key = request.headers['idempotency-key'];
     const unpacked = await unpack(bytes, mediaType);
     const outcome = await takeIn(this.runtime.ports, {
