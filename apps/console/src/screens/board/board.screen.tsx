@@ -1,6 +1,5 @@
 import { useEffect } from 'preact/hooks';
 import { plant } from '../../live/index.js';
-import { narrow } from '../../look/width.js';
 import { words } from '../../words/index.js';
 import type { Screen } from '../screen.js';
 import { Hall } from './hall.js';
@@ -13,15 +12,16 @@ function Board() {
   }, []);
   const { tickets, devices, loaded } = plant();
   const all = [...tickets.value.values()];
-  const hall = <Hall key="hall" devices={devices.value} tickets={tickets.value} loaded={loaded.value} />;
-  const jobs = <Jobs key="jobs" tickets={all} devices={devices.value} loaded={loaded.value} />;
+  const hall = <Hall devices={devices.value} tickets={tickets.value} loaded={loaded.value} />;
+  const jobs = <Jobs tickets={all} devices={devices.value} loaded={loaded.value} />;
   return (
     <>
       <h1 class="unseen" tabIndex={-1}>
         {words.board.title}
       </h1>
-      {/* On a wall the hall is one band above the jobs; on a phone it would push them out of sight. */}
-      {narrow.value ? [jobs, hall] : [hall, jobs]}
+      {/* What is late and where a job waits is asked first; what each machine does comes after. */}
+      {jobs}
+      {hall}
       <Rejected tickets={all.filter((ticket) => ticket.status === 'Rejected')} />
     </>
   );
