@@ -10,7 +10,13 @@ const list = z.string().transform((text) =>
     .filter((part) => part !== ''),
 );
 
-const port = z.coerce.number().int().min(0).max(65535);
+/** A number in words that say what it must be. */
+const number = (what: string, fits: (value: number) => boolean) =>
+  z
+    .string()
+    .transform(Number)
+    .refine((value) => Number.isFinite(value) && fits(value), { message: `must be ${what}` });
+const wholePort = (value: number): boolean => Number.isInteger(value) && value >= 0 && value <= 65535;
 const url = (...schemes: readonly string[]) =>
   z.string().refine((text) => URL.canParse(text) && schemes.includes(new URL(text).protocol), {
     message: `must be a URL that starts with ${schemes.map((s) => `${s}//`).join(' or ')}`,
@@ -19,7 +25,7 @@ const flag = z.enum(['0', '1'], { message: 'must be 0 or 1' }).transform((text) 
 
 /** Every setting of contract section 2: name without the prefix, how it is read, what it is when not given. */
 const shape = {
-  PORT: port.default(7420),
+  PORT: number('a whole number from 0 to 65535', wholePort).prefault('7420'),
   HOST: z.string().min(1).default('127.0.0.1'),
   DATA_DIR: z
     .string()
@@ -41,8 +47,10 @@ const shape = {
     .default('sidelay'),
   DEMO: flag.default(false),
   /** 60 with DEMO; given alone, plant time runs at this speed without the simulated plant. */
-  DEMO_SPEED: z.coerce.number().positive().max(100_000).optional(),
-  BODY_LIMIT_MB: z.coerce.number().positive().max(1024).default(16),
+  DEMO_SPEED: number('more than 0 and at most 100,000', (value) => value > 0 && value <= 100_000).optional(),
+  BODY_LIMIT_MB: number('more than 0 and at most 1,024', (value) => value > 0 && value <= 1024).prefault(
+    '16',
+  ),
   TLS_CERT: z.string().optional(),
   TLS_KEY: z.string().optional(),
   CLIENT_CA: z.string().optional(),

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { NestFactory } from '@nestjs/core';
 import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
 import type { FastifyReply, FastifyRequest } from 'fastify';
+import { Fault } from '#libs/kernel';
 import { accessHook } from '../access/access-hook.js';
 import type { Runtime } from '../runtime.js';
 import { answerWith, asProblem, ProblemFilter } from './problem.filter.js';
@@ -69,7 +70,16 @@ export async function serveWeb(runtime: Runtime, consoleDir: string): Promise<We
   if (settings.ROLE !== 'worker' && existsSync(join(consoleDir, 'index.html'))) {
     app.useStaticAssets({ root: consoleDir, prefix: '/', index: ['index.html'], cacheControl: false });
   }
-  await app.listen(settings.PORT, settings.HOST);
+  try {
+    await app.listen(settings.PORT, settings.HOST);
+  } catch (cause) {
+    const { code } = cause as NodeJS.ErrnoException;
+    if (code !== 'EADDRINUSE' && code !== 'EACCES' && code !== 'EADDRNOTAVAIL') throw cause;
+    const why = code === 'EADDRINUSE' ? 'something else listens there already' : 'it may not be used';
+    throw new Fault('SETTING', `SIDELAY_HOST ${settings.HOST}, SIDELAY_PORT ${settings.PORT}: ${why}.`, {
+      cause,
+    });
+  }
   const address = fastify.server.address();
   const port = typeof address === 'object' && address !== null ? address.port : settings.PORT;
   const name = settings.HOST.includes(':') ? `[${settings.HOST}]` : settings.HOST;
