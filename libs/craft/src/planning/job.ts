@@ -1,6 +1,6 @@
 import { error, type Problem } from '#libs/kernel';
 import type { Order } from '../order.js';
-import type { Plant, PressState, Stock } from '../plant.js';
+import { devicesOf, type Plant, type PressState, type Stock } from '../plant.js';
 
 /** An order with everything looked up that planning needs. */
 export interface Job {
@@ -116,10 +116,32 @@ function inkProblems(order: Order, plant: Plant): Problem[] {
   return problems;
 }
 
+/**
+ * Flat pieces are cut apart, and nothing narrower than a guillotine's least gauge can be set. Without this bound, the
+ * number of pieces on a sheet and with it the search for the best cuts would have none either.
+ */
+function sizeProblems(order: Order, plant: Plant): Problem[] {
+  const least = Math.min(...devicesOf(plant, 'guillotine').map(({ minGaugeMm }) => minGaugeMm));
+  if (order.binding !== 'None' || !Number.isFinite(least)) return [];
+  return (['trimWidthMm', 'trimHeightMm'] as const)
+    .filter((side) => order[side] > 0 && order[side] < least)
+    .map((side) =>
+      error('PLAN_IMPOSSIBLE', `No guillotine here can cut a piece of ${order[side]} mm.`, {
+        path: `/${side}`,
+        hint: `${least} mm is the least that its gauge can be set to; smaller pieces are punched or cut elsewhere.`,
+      }),
+    );
+}
+
 /** Checks an order against a plant and looks its stock up. All findings at once. */
 export function readJob(order: Order, plant: Plant, previousOnPress: PressState | null): Job | Problem[] {
   const stock = plant.stocks.find((s) => s.id === order.stock);
-  const problems = [...countProblems(order), ...kindProblems(order), ...inkProblems(order, plant)];
+  const problems = [
+    ...countProblems(order),
+    ...kindProblems(order),
+    ...inkProblems(order, plant),
+    ...sizeProblems(order, plant),
+  ];
   if (stock === undefined) {
     const known = plant.stocks.map((s) => s.id).join(', ');
     problems.push(wrong('/stock', `There is no stock ${order.stock}.`, `Known: ${known}.`));

@@ -303,4 +303,8 @@ describe('what cannot be planned', () => {
     const planned = planJob(brochure, { ...plant, devices });
     expect(planned.ok ? '' : planned.problems[0]?.code).toBe('PLANT_DEFINITION');
   });
+
+  it('refuses at once what no guillotine can cut, instead of searching for it', () => {
+    expect(faults({ ...flyer, trimWidthMm: 5 })).toEqual([['PLAN_IMPOSSIBLE', '/trimWidthMm']]);
+  });
 });
