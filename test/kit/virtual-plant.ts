@@ -37,6 +37,8 @@ export interface VirtualPlant {
   /** A file of demo-data/. */
   demoFile(path: string): Uint8Array;
   log(): Promise<readonly LoggedEvent[]>;
+  /** A device is switched off and another one of its name, with an empty memory, stands in its place. */
+  replaceDevice(id: string, faults?: readonly string[]): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -108,10 +110,9 @@ export async function virtualPlant(options: {
   await preparePlant(ports);
   await queue.serve((work) => oneAtATime(() => doWork(ports, work)));
   const stopSweeping = keepSweeping(ports, options.sweepEveryS);
-  for (const { id, kind, name } of plant.value.devices) {
-    if (!SIMULATED.has(kind)) continue;
+  const place = async (id: string, faults: readonly string[] | undefined): Promise<void> => {
+    const { kind, name } = plant.value.devices.find((device) => device.id === id)!;
     const url = `http://${id}.plant.invalid/jmf`;
-    await registerDevice(ports, { id, kind, name, driver: 'jmf', url });
     const device = simulatedDevice({
       id,
       kind: kind as Exclude<typeof kind, 'bench'>,
@@ -120,9 +121,9 @@ export async function virtualPlant(options: {
       url,
       clock,
       random: seededRandom(seed ^ seedFrom(id)),
-      ids: uuidV7Source(clock, seededRandom(seed ^ seedFrom(`${id} ids`))),
+      ids: uuidV7Source(clock, seededRandom(seed ^ seedFrom(`${id} ids ${clock.now()}`))),
       heartbeatS: 4 * 3600,
-      faults: options.faults?.[id],
+      faults,
       transport: (_to, body, contentType) =>
         oneAtATime(() =>
           receiveMessage(
@@ -134,8 +135,13 @@ export async function virtualPlant(options: {
           ),
         ),
     });
+    devices.get(id)?.stop();
     devices.set(id, device);
+    await registerDevice(ports, { id, kind, name, driver: 'jmf', url });
     device.start();
+  };
+  for (const { id, kind } of plant.value.devices) {
+    if (SIMULATED.has(kind)) await place(id, options.faults?.[id]);
   }
   return {
     clock,
@@ -166,6 +172,7 @@ export async function virtualPlant(options: {
         if (page.length < 5000) return all;
       }
     },
+    replaceDevice: place,
     async close() {
       stopSweeping();
       for (const device of devices.values()) device.stop();

@@ -18,7 +18,10 @@ function isStartable(draft: FileDraft, step: Step): boolean {
   if (draft.liveEntry(step.id) !== null) return false;
   return step.inputs.every((id) => {
     const resource = draft.resources.find((row) => row.id === id);
-    return resource?.status === 'Available' && (resource.usableFrom ?? 0) <= draft.now;
+    // In use is there as well: two sections come off one cut sheet, and lost work takes up what it had begun on.
+    return (
+      resource !== undefined && resource.status !== 'Unavailable' && (resource.usableFrom ?? 0) <= draft.now
+    );
   });
 }
 
