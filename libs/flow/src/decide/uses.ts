@@ -1,3 +1,4 @@
+import { roundTo } from '#libs/kernel';
 import { isFinal, nodeStatus } from '../machines/index.js';
 import type { Source, Step, Use } from '../state/ticket.js';
 import type { FileDraft } from './draft.js';
@@ -124,5 +125,6 @@ function usedInAll(step: Step, use: Use): number {
   const share = step.inAmount > 0 ? fed / step.inAmount : 0;
   if (use.unit === 'sheets') return Math.max(use.source === 'assumed' ? 0 : use.actual, fed);
   if (use.source !== 'assumed') return use.actual;
-  return use.unit === 'plates' ? fed : use.planned * share;
+  // To the milligram: a balance that is off by a binary digit looks like a fault in the books.
+  return use.unit === 'plates' ? fed : roundTo(use.planned * share, 6);
 }

@@ -1,4 +1,5 @@
 import { devicesOf, type Plan, type PlanStep, type Plant } from '#libs/craft';
+import { roundTo } from '#libs/kernel';
 import { passOf, platesOf, sheetsOf } from '../build/lookup.js';
 import { distinct } from '../build/values.js';
 
@@ -55,7 +56,7 @@ function inkUsed(plan: Plan, plant: Plant, step: PlanStep): readonly UseItem[] {
     const grams = plan.totals.inkG[ink];
     if (grams === undefined || all === 0) return [];
     const item = `${inkSetOf(plan, plant, step, ink)}/${ink}`;
-    return [{ stepId: step.id, item, unit: 'kg', planned: (grams * share) / all / 1000 }];
+    return [{ stepId: step.id, item, unit: 'kg', planned: roundTo((grams * share) / all / 1000, 6) }];
   });
 }
 
