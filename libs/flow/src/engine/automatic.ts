@@ -67,7 +67,7 @@ async function moveOn(ports: EnginePorts, entry: QueueEntry): Promise<number> {
           statusDetails: null,
           speed: null,
           at: isDone ? end : begin,
-          job: isDone ? null : draft.ticket.name,
+          job: isDone ? null : draft.ticket.jobId,
           ticketId: isDone ? null : draft.ticket.id,
           stepId: isDone ? null : step.id,
         },

@@ -62,7 +62,7 @@ async function book(info: DeviceInfo, sentAt: number, reception: Reception): Pro
           statusDetails: info.statusDetails ?? null,
           speed: info.speedPerHour ?? null,
           at: sentAt,
-          job: current === null ? null : (drafts.get(current.ticketId)?.ticket.name ?? null),
+          job: current === null ? null : (drafts.get(current.ticketId)?.ticket.jobId ?? null),
           ticketId: current?.ticketId ?? null,
           stepId: current?.report.stepId ?? null,
         },

@@ -23,6 +23,7 @@ export interface Device {
   readonly url: string | null;
   readonly status: DeviceStatus;
   readonly statusDetails: string | null;
+  /** JobID of what it works on, for people and other systems. */
   readonly job: string | null;
   readonly ticketId: string | null;
   readonly stepId: string | null;
