@@ -3,6 +3,7 @@ import { chmodSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { loadPlant, projectPath } from '../../dist/apps/server/src/index.js';
+import { readDocument } from '../../dist/libs/flow/src/index.js';
 import { realClock, systemRandom, uuidV7Source } from '../../dist/libs/kernel/src/index.js';
 import { openStore, startEmbeddedPostgres } from '../../dist/libs/store/src/index.js';
 
@@ -46,6 +47,7 @@ export async function enginePorts(url, schema, more = {}) {
     ids: uuidV7Source(clock, systemRandom),
     plant: plant.value,
     log: () => undefined,
+    read: async (bytes, presses) => readDocument(bytes, plant.value, presses),
     ticketDocument: (file) => store.document(file.ticket.documentId),
     jmfUrl: 'http://127.0.0.1:7420/jmf',
     deviceId: 'sidelay',

@@ -12,6 +12,7 @@ import { type ClockSetting, codes, Fault, systemRandom, uuidV7Source, wallClock 
 import { openQueue, openStore, startEmbeddedPostgres } from '#libs/store';
 import { makeDeviceLink } from '#libs/wire';
 import { documentDoor } from './intake/fetch-document.js';
+import { readingPool } from './intake/reading-pool.js';
 import { ticketDocument } from './intake/ticket-document.js';
 import { makeMetrics } from './metrics.js';
 import { loadPlant, projectPath } from './plant-file.js';
@@ -19,6 +20,9 @@ import { clockOf, openPlantClock, realSetting } from './plant-time.js';
 import type { Runtime } from './runtime.js';
 import type { Settings } from './settings.js';
 import { version } from './version.js';
+
+/** Threads that read and plan. */
+const READERS = 2;
 
 /** Plant seconds to a real one in the demo. */
 const DEMO_SPEED = 60;
@@ -69,7 +73,10 @@ export async function openRuntime(settings: Settings, log: Log): Promise<OpenRun
       allowedHosts: settings.ALLOWED_HOSTS,
       maxBytes: settings.BODY_LIMIT_MB * 1024 * 1024,
     });
+    const reading = readingPool(plant, READERS, new URL('./intake/read-worker.js', import.meta.url));
+    closings.push(() => reading.close());
     const ports: EnginePorts = {
+      read: (bytes, presses) => reading.read(bytes, presses),
       store,
       queue,
       clock,

@@ -206,6 +206,13 @@ export const codes = {
     'info',
     'Read the message before releasing the job.',
   ),
+  PLAN_TOO_LONG: row(
+    'The document costs more time than one may take',
+    422,
+    3,
+    'warn',
+    'Make the job simpler, or split it.',
+  ),
   PLAN_MISSING: row('There is no plan for this ticket', 409, 201, 'info', 'See the problems listed with it.'),
   // Requests
   NOT_FOUND: row('There is no such thing', 404, 103, 'info', 'Check the identifier; list what there is.'),

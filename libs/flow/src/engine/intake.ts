@@ -1,25 +1,9 @@
-import { type Order, type Plan, type PressState, planOnPress } from '#libs/craft';
+import { type Order, type Plant, planOnPress } from '#libs/craft';
 import { checkTicket, kindOf, parseXml, readProduct, type XmlDocument } from '#libs/jdf';
 import { done, error, hasErrors, type Problem, type Result, refuse } from '#libs/kernel';
 import { orderFromProduct, readOrder } from '../definitions/index.js';
 import type { DocumentKind } from '../state/ticket.js';
-import type { EnginePorts } from './ports.js';
-
-/** What was found in a document: everything an acceptance needs, or why there is none. */
-export interface Reading {
-  readonly kind: DocumentKind;
-  /** As far as the document could be read: a rejected one is listed under its name too. */
-  readonly jobId: string;
-  readonly name: string;
-  readonly order: Order | null;
-  readonly plan: Plan | null;
-  /** What hangs in the press once this job is printed. */
-  readonly pressState: PressState | null;
-  readonly problems: readonly Problem[];
-}
-
-/** What each press was left with by the job planned before, the latest first; a press that is not in it is clean. */
-export type PressStates = ReadonlyMap<string, PressState>;
+import type { PressStates, Reading } from './reading.js';
 
 const nothingRead = (kind: DocumentKind, problems: readonly Problem[], jobId = '', name = ''): Reading => ({
   kind,
@@ -32,11 +16,7 @@ const nothingRead = (kind: DocumentKind, problems: readonly Problem[], jobId = '
 });
 
 /** Reads, checks and plans one ticket document. Pure computation; bounded by the reader's limits. */
-export function readDocument(
-  bytes: Uint8Array,
-  plant: EnginePorts['plant'],
-  presses: PressStates = new Map(),
-): Reading {
+export function readDocument(bytes: Uint8Array, plant: Plant, presses: PressStates = new Map()): Reading {
   const first = firstMark(bytes);
   if (first === '{' || first === '[') return readJsonOrder(bytes, plant, presses);
   const parsed = parseXml(bytes);
@@ -77,7 +57,7 @@ function namesOf(document: XmlDocument): [jobId: string, name: string] {
   return [of('JobID'), of('DescriptiveName')];
 }
 
-function readJsonOrder(bytes: Uint8Array, plant: EnginePorts['plant'], presses: PressStates): Reading {
+function readJsonOrder(bytes: Uint8Array, plant: Plant, presses: PressStates): Reading {
   const json = parseJson(bytes);
   if (!json.ok) return nothingRead('order', json.problems);
   const text = (key: string): string => {
@@ -109,7 +89,7 @@ function jsonProblem(text: string, message: string): Problem {
   return error('JSON_NOT_WELL_FORMED', `The JSON can't be read: ${message}`, { line, path: '' });
 }
 
-function readJdf(document: XmlDocument, plant: EnginePorts['plant'], presses: PressStates): Reading {
+function readJdf(document: XmlDocument, plant: Plant, presses: PressStates): Reading {
   const [jobId, name] = namesOf(document);
   const found = checkTicket(document);
   if (hasErrors(found)) return nothingRead('jdf', found, jobId, name);
@@ -125,7 +105,7 @@ function planned(
   kind: DocumentKind,
   order: Order,
   problems: readonly Problem[],
-  plant: EnginePorts['plant'],
+  plant: Plant,
   presses: PressStates,
 ): Reading {
   const { jobId, name } = order;

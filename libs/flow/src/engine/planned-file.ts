@@ -3,7 +3,7 @@ import { type IdSource, type Instant } from '#libs/kernel';
 import { acceptTicket } from '../decide/accept.js';
 import type { StoredDocument } from '../ports.js';
 import type { TicketFile } from '../state/ticket.js';
-import type { Reading } from './intake.js';
+import type { Reading } from './reading.js';
 
 /** What a ticket would be if it were taken in now, without a store: for planning at a desk. Null when it has no plan. */
 export function plannedFile(

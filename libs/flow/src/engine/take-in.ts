@@ -7,8 +7,9 @@ import { type Decision, ReceiptTaken, type StoredDocument } from '../ports.js';
 import { useItems } from '../process/index.js';
 import type { TicketFile } from '../state/ticket.js';
 import { calendarsOf } from './calendars.js';
-import { type PressStates, type Reading, readDocument } from './intake.js';
+
 import { contextOf, type EnginePorts, offerWork } from './ports.js';
+import type { PressStates, Reading } from './reading.js';
 
 /** A document as it came through any of the doors. */
 export interface Incoming {
@@ -54,7 +55,7 @@ export async function takeIn(ports: EnginePorts, incoming: Incoming): Promise<Re
           pressState: null,
           problems: incoming.problems,
         }
-      : readDocument(incoming.ticket.bytes, ports.plant, await pressStates(ports));
+      : await ports.read(incoming.ticket.bytes, await pressStates(ports));
   const ticketId = ports.ids.next();
   const documentId = ports.ids.next();
   const arrival: Arrival = {

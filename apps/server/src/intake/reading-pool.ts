@@ -1,0 +1,120 @@
+import { Worker } from 'node:worker_threads';
+import type { Plant } from '#libs/craft';
+import type { PressStates, Reading } from '#libs/flow';
+import { error, Fault, wallClock } from '#libs/kernel';
+import type { ReadRequest } from './read-worker.js';
+
+/** Real milliseconds that reading, checking and planning one document may take. */
+const BUDGET_MS = 5000;
+
+interface Waiting {
+  readonly bytes: Uint8Array;
+  readonly presses: PressStates;
+  readonly settle: (reading: Reading) => void;
+  readonly fail: (cause: unknown) => void;
+}
+
+export interface ReadingPool {
+  read(bytes: Uint8Array, presses: PressStates): Promise<Reading>;
+  close(): Promise<void>;
+}
+
+/**
+ * Reads and plans documents beside the thread that serves: a costly document must not stall boards, devices and locks
+ * (trust page: counts are the danger, not bytes). A document over the budget is refused, its worker ended and replaced.
+ */
+export function readingPool(plant: Plant, size: number, script: URL, budgetMs = BUDGET_MS): ReadingPool {
+  const line: Waiting[] = [];
+  const hands = Array.from({ length: size }, () => new Hand(plant, script, budgetMs, () => line.shift()));
+  return {
+    read: (bytes, presses) =>
+      new Promise((settle, fail) => {
+        line.push({ bytes, presses, settle, fail });
+        hands.find((hand) => hand.isFree)?.next();
+      }),
+    async close() {
+      for (const { fail } of line.splice(0)) fail(new Fault('BROKEN', 'the server stops'));
+      await Promise.all(hands.map((hand) => hand.close()));
+    },
+  };
+}
+
+/** One worker, started when it is first needed and again after each end. */
+class Hand {
+  #worker: Worker | null = null;
+  #task: Waiting | null = null;
+  #number = 0;
+  #cancelBudget = (): void => undefined;
+
+  constructor(
+    private readonly plant: Plant,
+    private readonly script: URL,
+    private readonly budgetMs: number,
+    private readonly take: () => Waiting | undefined,
+  ) {}
+
+  get isFree(): boolean {
+    return this.#task === null;
+  }
+
+  next(): void {
+    const task = this.take();
+    if (task === undefined) return;
+    this.#task = task;
+    this.#worker ??= this.#start();
+    const { bytes, presses } = task;
+    this.#worker.postMessage({ number: ++this.#number, bytes, presses } satisfies ReadRequest);
+    this.#cancelBudget = wallClock.setTimeout(() => this.#giveUp(), this.budgetMs);
+  }
+
+  async close(): Promise<void> {
+    this.#end((task) => task.fail(new Fault('BROKEN', 'the server stops')));
+    await this.#worker?.terminate();
+  }
+
+  #start(): Worker {
+    const worker = new Worker(this.script, { workerData: this.plant });
+    worker.unref();
+    worker.on('message', ({ number, reading }: { number: number; reading: Reading }) => {
+      if (number === this.#number) this.#end((task) => task.settle(reading));
+      this.next();
+    });
+    worker.on('error', (cause) => this.#replace(worker, (task) => task.fail(cause)));
+    return worker;
+  }
+
+  #giveUp(): void {
+    const worker = this.#worker;
+    if (worker === null) return;
+    this.#replace(worker, ({ settle }) => settle(overBudget(this.budgetMs)));
+    void worker.terminate();
+  }
+
+  #replace(worker: Worker, tell: (task: Waiting) => void): void {
+    if (this.#worker === worker) this.#worker = null;
+    this.#end(tell);
+    this.next();
+  }
+
+  #end(tell: (task: Waiting) => void): void {
+    this.#cancelBudget();
+    const task = this.#task;
+    this.#task = null;
+    if (task !== null) tell(task);
+  }
+}
+
+function overBudget(budgetMs: number): Reading {
+  const problem = error('PLAN_TOO_LONG', `Reading and planning took longer than ${budgetMs / 1000} s.`, {
+    hint: 'Send fewer pieces on a sheet, fewer sections or a smaller document.',
+  });
+  return {
+    kind: 'unknown',
+    jobId: '',
+    name: '',
+    order: null,
+    plan: null,
+    pressState: null,
+    problems: [problem],
+  };
+}

@@ -1,0 +1,19 @@
+import type { Order, Plan, PressState } from '#libs/craft';
+import type { Problem } from '#libs/kernel';
+import type { DocumentKind } from '../state/ticket.js';
+
+/** What was found in a document: everything an acceptance needs, or why there is none. */
+export interface Reading {
+  readonly kind: DocumentKind;
+  /** As far as the document could be read: a rejected one is listed under its name too. */
+  readonly jobId: string;
+  readonly name: string;
+  readonly order: Order | null;
+  readonly plan: Plan | null;
+  /** What hangs in the press once this job is printed. */
+  readonly pressState: PressState | null;
+  readonly problems: readonly Problem[];
+}
+
+/** What each press was left with by the job planned before, the latest first; a press that is not in it is clean. */
+export type PressStates = ReadonlyMap<string, PressState>;
