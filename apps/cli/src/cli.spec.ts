@@ -20,7 +20,7 @@ describe('the command line', () => {
   let server: Server;
   let base: string;
   let asked: Asked[];
-  let answer: { status: number; headers?: Record<string, string>; body: unknown };
+  let answer: { status: number; headers?: Record<string, string>; body: unknown | (() => unknown) };
 
   beforeAll(async () => {
     folder = mkdtempSync(join(tmpdir(), 'sidelay-cli-'));
@@ -32,7 +32,8 @@ describe('the command line', () => {
       request.on('end', () => {
         asked.push({ method: request.method!, path: request.url!, headers: request.headers, body });
         response.writeHead(answer.status, { 'content-type': 'application/json', ...answer.headers });
-        response.end(typeof answer.body === 'string' ? answer.body : JSON.stringify(answer.body));
+        const content = typeof answer.body === 'function' ? answer.body() : answer.body;
+        response.end(typeof content === 'string' ? content : JSON.stringify(content));
       });
     });
     await new Promise<void>((done) => server.listen(0, '127.0.0.1', done));
@@ -237,6 +238,79 @@ describe('the command line', () => {
       expect(exit).toBe(0);
       expect(asked[0]).toMatchObject({ method: 'POST', path: '/api/v1/tickets/t-1/steps/print-1/hold' });
       expect(asked[0]!.headers.authorization).toBe('Bearer sl_secret');
+    });
+
+    it('lists the tickets of all pages as one, and shows no control character of a name', async () => {
+      const row = {
+        id: 't-1',
+        jobId: 'J',
+        name: 'Paper\u001b[2JBoat',
+        status: 'Waiting',
+        progressPct: 0,
+        quantity: 1,
+        problems: [],
+      };
+      const pages = [
+        { items: [row], next: 'c2' },
+        { items: [{ ...row, id: 't-2' }], next: null },
+      ];
+      answer = { status: 200, body: () => pages.shift() };
+      const { exit, out } = await call('tickets', '--status', 'Waiting', '--q', 'Paper Boat');
+      expect(exit).toBe(0);
+      expect(out).toMatch(/^t-1 .*Paper�\[2JBoat\nt-2 /);
+      expect(asked.map(({ path }) => path)).toEqual([
+        '/api/v1/tickets?limit=200&status=Waiting&q=Paper+Boat',
+        '/api/v1/tickets?limit=200&status=Waiting&q=Paper+Boat&cursor=c2',
+      ]);
+    });
+
+    it('shows each step with its counts and what it waits for', async () => {
+      const step = {
+        id: 'print-1',
+        device: 'press-full',
+        status: 'Waiting',
+        statusDetails: null,
+        good: 0,
+        waste: 0,
+        planned: 311,
+        unit: 'sheets',
+        waitsFor: 'waits for plates-1',
+      };
+      const shown = {
+        name: 'Boat',
+        jobId: 'T-300',
+        quantity: 300,
+        status: 'Waiting',
+        activation: 'Held',
+        progressPct: 0,
+        steps: [step],
+        problems: [],
+      };
+      answer = { status: 200, body: shown };
+      const { out } = await call('show', 't-1');
+      expect(out).toMatch(/Boat \(T-300\), 300 copies: Waiting, held, 0 %/);
+      expect(out).toMatch(/print-1 .*press-full .*0\/311 sheets, 0 waste {2}waits for plates-1/);
+      expect(JSON.parse((await call('show', 't-1', '--json')).out)).toEqual(shown);
+    });
+
+    it('exits 3 where the server is in trouble or something else listens, 2 where it wants a token', async () => {
+      answer = { status: 503, body: { detail: 'The database does not answer.' } };
+      expect(await call('tickets')).toMatchObject({ exit: 3, err: 'The database does not answer.\n' });
+      answer = { status: 200, body: '<html></html>' };
+      expect((await call('tickets')).exit).toBe(3);
+      answer = { status: 401, body: { detail: 'This address answers only with a token.' } };
+      expect((await call('show', 't-1')).exit).toBe(2);
+    });
+
+    it('names in its list of outcomes also the file that could not be read', async () => {
+      answer = { status: 200, body: { id: 't-1', status: 'Waiting', problems: [] } };
+      const { exit, out } = await call('submit', '--json', 'none.jdf', demo('orders/05-flyer.json'));
+      expect(exit).toBe(1);
+      expect(JSON.parse(out)).toMatchObject([
+        { http: 200, ticket: 't-1' },
+        { file: 'none.jdf', problems: [{ code: 'FILE_UNREADABLE' }] },
+      ]);
+      expect(asked[0]!.headers['content-type']).toBe('application/json');
     });
 
     it('gives the exported document as it is', async () => {
