@@ -12,11 +12,15 @@ const fileEntry = (suffix: string) => (path: string) =>
   !path.includes('/') && path.endsWith(`${suffix}.ts`) ? path.slice(0, -'.ts'.length) : undefined;
 const plainFile = (path: string) =>
   /^[a-z0-9-]+\.ts$/.test(path) && path !== 'index.ts' ? path.slice(0, -'.ts'.length) : undefined;
+// Beside the checks lie what they look at and where a ticket ends.
+const checkFile = (path: string) =>
+  path === 'scope.ts' || path === 'ticket-check.ts' ? undefined : plainFile(path);
 const folderEntry = (path: string) => (path.includes('/') ? path.slice(0, path.indexOf('/')) : undefined);
 
 const registries: readonly Registry[] = [
   { folder: 'libs/flow/src/process', entry: fileEntry('.process') },
   { folder: 'libs/flow/src/on-message', entry: plainFile },
+  { folder: 'libs/jdf/src/ticket/checks', entry: checkFile },
   { folder: 'libs/jdf/src/messages', entry: fileEntry('.message') },
   { folder: 'libs/wire/src/drivers', entry: folderEntry },
   { folder: 'apps/console/src/screens', entry: folderEntry },

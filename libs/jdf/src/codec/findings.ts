@@ -1,4 +1,4 @@
-import { type Code, error, type Problem, warning } from '#libs/kernel';
+import { type Code, error, type Problem, type Severity, warning } from '#libs/kernel';
 import { pathOf, type XmlDocument, type XmlElement } from '../xml/index.js';
 
 // A document can repeat one mistake thousands of times; nobody reads further than this.
@@ -7,6 +7,7 @@ const MOST = 100;
 /** Gathers what is wrong while a document is read, each with its line and XPath, up to a limit. */
 export class Findings {
   readonly #problems: Problem[] = [];
+  #errors = 0;
 
   constructor(
     readonly doc: XmlDocument,
@@ -18,16 +19,26 @@ export class Findings {
     return this.#problems;
   }
 
+  /** No further error is gathered. Warnings have a count of their own, so that they never hide an error. */
   get full(): boolean {
-    return this.#problems.length >= MOST;
+    return this.#errors >= MOST;
   }
 
   error(code: Code, el: XmlElement, message: string, hint: string | null = null): void {
-    if (!this.full) this.#problems.push(error(code, message, this.#where(el, hint)));
+    if (this.full) return;
+    this.#errors++;
+    this.#problems.push(error(code, message, this.#where(el, hint)));
   }
 
   warning(code: Code, el: XmlElement, message: string, hint: string | null = null): void {
-    if (!this.full) this.#problems.push(warning(code, message, this.#where(el, hint)));
+    if (this.#problems.length - this.#errors >= MOST) return;
+    this.#problems.push(warning(code, message, this.#where(el, hint)));
+  }
+
+  /** An error or a warning, where the same fault weighs differently by its place. */
+  tell(severity: Severity, code: Code, el: XmlElement, message: string, hint: string | null = null): void {
+    if (severity === 'error') this.error(code, el, message, hint);
+    else this.warning(code, el, message, hint);
   }
 
   missing(el: XmlElement, what: string): void {

@@ -1,13 +1,34 @@
 import type { Findings } from '../../codec/index.js';
 import { keysOf } from '../../elements/part.js';
 import { attributeOf, childElements, type XmlElement } from '../../xml/index.js';
+import { isNode } from '../node.js';
 import { partitionKeysOf, partsOf, selectPart } from '../partition.js';
 import { partitionKeys } from '../partition-keys.js';
+import { ticketElements } from './scope.js';
+import type { TicketCheck } from './ticket-check.js';
 
 const KEYS: ReadonlySet<string> = new Set(partitionKeys);
 
-/** The partition tree below a resource (standard reference, section 9, checks 5 and 7). */
-export function checkPartition(resource: XmlElement, findings: Findings): void {
+/** Standard reference, section 9, checks 5 and 7: the partition tree of each resource. */
+export const partitions: TicketCheck = {
+  number: 5,
+  name: 'partitions',
+  run({ nodes }, findings) {
+    for (const { resources } of nodes) {
+      for (const resource of resources) {
+        checkPartition(resource, findings);
+        for (const el of ticketElements(resource)) {
+          for (const child of childElements(el)) {
+            if (child.local !== el.local && !isNode(child)) checkInline(child, findings);
+          }
+        }
+      }
+    }
+  },
+};
+
+/** The partition tree below a resource. */
+function checkPartition(resource: XmlElement, findings: Findings): void {
   const names = partitionKeysOf(resource);
   for (const name of names) {
     if (!KEYS.has(name) && !name.includes(':')) {
@@ -102,7 +123,7 @@ function checkIdentical(
 }
 
 /** A sub-element written inline may not be partitioned: only a resource of its own may, by a reference. */
-export function checkInline(el: XmlElement, findings: Findings): void {
+function checkInline(el: XmlElement, findings: Findings): void {
   const hint = `Make ${el.local} a resource of its own and refer to it by ${el.local}Ref.`;
   if (attributeOf(el, 'PartIDKeys') !== undefined) {
     findings.error('JDF_PARTITION', el, `${el.name} is written inline and has PartIDKeys.`, hint);

@@ -1,0 +1,21 @@
+import { attributes } from './attributes.js';
+import { combined } from './combined.js';
+import { nodeStructure } from './node-structure.js';
+import { partitions } from './partitions.js';
+import { references } from './references.js';
+import { template } from './template.js';
+import type { TicketCheck } from './ticket-check.js';
+import { uniqueIds } from './unique-ids.js';
+
+export { type Ticket, ticketOf } from './ticket-check.js';
+
+/** Every check of a ticket, in the order in which their findings are told: first what keeps others from being true. */
+export const ticketChecks: readonly TicketCheck[] = [
+  attributes,
+  template,
+  nodeStructure,
+  combined,
+  uniqueIds,
+  references,
+  partitions,
+];

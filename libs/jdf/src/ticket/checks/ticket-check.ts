@@ -1,0 +1,106 @@
+import type { Findings } from '../../codec/index.js';
+import { splitTokens } from '../../codec/index.js';
+import {
+  attributeOf,
+  childElements,
+  firstChild,
+  type XmlDocument,
+  type XmlElement,
+} from '../../xml/index.js';
+import { processesOf } from '../node.js';
+import { ticketElements } from './scope.js';
+
+/** One check of a ticket as a whole. Adding one is a file with one of these and a line in the index. */
+export interface TicketCheck {
+  /** Its number in the list of what no schema can find (standard reference, section 9); null for a plain rule. */
+  readonly number: number | null;
+  readonly name: string;
+  run(ticket: Ticket, findings: Findings): void;
+}
+
+/** What all checks look at, found once. */
+export interface Ticket {
+  readonly doc: XmlDocument;
+  /** All nodes in document order, the root first. */
+  readonly nodes: readonly TicketNode[];
+  /** The elements of the standard, without foreign ones and descriptions of what devices can do. */
+  readonly elements: readonly XmlElement[];
+  /** The first element of each ID. */
+  readonly ids: ReadonlyMap<string, XmlElement>;
+  /** A part that was sent away: what it refers to may have stayed in the ticket that it came from. */
+  readonly spawned: boolean;
+}
+
+export interface TicketNode {
+  readonly element: XmlElement;
+  readonly parent: TicketNode | undefined;
+  readonly type: string;
+  /** As Types states them. */
+  readonly types: readonly string[];
+  /** Those of Types, or the node's own Type if that is a process. */
+  readonly processes: readonly string[];
+  /** A ProcessGroup with Types: the least that is to be done, still to be worked out by whoever receives it. */
+  readonly grayBox: boolean;
+  /** Resources in its own pools: their roots. */
+  readonly resources: readonly XmlElement[];
+  readonly links: readonly TicketLink[];
+}
+
+/** A resource link of a node. */
+export interface TicketLink {
+  readonly element: XmlElement;
+  /** Name of the resource: that of the link without "Link". */
+  readonly name: string;
+  readonly usage: string;
+  /** ProcessUsage; '' where it has none. */
+  readonly role: string;
+  /** What it leads to; undefined where that is not in the document. */
+  readonly resource: XmlElement | undefined;
+}
+
+export function ticketOf(doc: XmlDocument): Ticket {
+  const elements = [...ticketElements(doc.root)];
+  const ids = new Map<string, XmlElement>();
+  for (const el of elements) {
+    const id = attributeOf(el, 'ID');
+    if (id !== undefined && !ids.has(id)) ids.set(id, el);
+  }
+  const spawned = firstChild(doc.root, 'AncestorPool') !== undefined;
+  return { doc, elements, ids, spawned, nodes: [...nodesBelow(doc.root, undefined, ids)] };
+}
+
+function* nodesBelow(
+  element: XmlElement,
+  parent: TicketNode | undefined,
+  ids: ReadonlyMap<string, XmlElement>,
+): Generator<TicketNode> {
+  const type = attributeOf(element, 'Type')?.trim() ?? '';
+  const types = splitTokens(attributeOf(element, 'Types') ?? '');
+  const node: TicketNode = {
+    element,
+    parent,
+    type,
+    types,
+    processes: processesOf(element),
+    grayBox: type === 'ProcessGroup' && types.length > 0,
+    resources: childElements(element, 'ResourcePool').flatMap((pool) => childElements(pool)),
+    links: childElements(element, 'ResourceLinkPool').flatMap((pool) => linksIn(pool, ids)),
+  };
+  yield node;
+  for (const child of childElements(element, 'JDF')) yield* nodesBelow(child, node, ids);
+}
+
+function linksIn(pool: XmlElement, ids: ReadonlyMap<string, XmlElement>): TicketLink[] {
+  return childElements(pool).flatMap((element) => {
+    if (!element.local.endsWith('Link')) return [];
+    return [
+      {
+        element,
+        name: element.local.slice(0, -'Link'.length),
+        usage: attributeOf(element, 'Usage')?.trim() ?? '',
+        role: attributeOf(element, 'ProcessUsage')?.trim() ?? '',
+        resource: ids.get(attributeOf(element, 'rRef')?.trim() ?? ''),
+      },
+    ];
+  });
+}
