@@ -92,6 +92,17 @@ describe('who may reach a server', () => {
       return /ReturnCode="(\d+)"/.exec(await answer.text())?.[1];
     };
     expect([await speak('press-full'), await speak('press-half')]).toEqual(['0', '300']);
+    const abortAll = async (deviceId: string): Promise<string | undefined> => {
+      const jmf = `<JMF xmlns="http://www.CIP4.org/JDFSchema_1_1" SenderID="press-full" DeviceID="${deviceId}" TimeStamp="2026-01-05T08:00:00Z" Version="1.9"><Command ID="c" Type="AbortQueueEntry"><AbortQueueEntryParams EndStatus="Aborted"><QueueFilter/></AbortQueueEntryParams></Command></JMF>`;
+      const answer = await ask(
+        '/jmf',
+        { ...bearer(secret), 'content-type': 'application/vnd.cip4-jmf+xml' },
+        { method: 'POST', body: jmf },
+      );
+      return /ReturnCode="(\d+)"/.exec(await answer.text())?.[1];
+    };
+    const codes = [await abortAll('press-full'), await abortAll('press-half'), await abortAll('sidelay')];
+    expect(codes).toEqual(['0', '300', '300']);
   });
 
   it('signs in at the console with a cookie that scripts and other sites cannot use', async () => {

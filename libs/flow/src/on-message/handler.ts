@@ -72,7 +72,7 @@ function inWords(problem: Problem): string {
 export function speaker(
   reception: Reception,
   deviceId: string | undefined,
-): Result<string> | { ok: false; answer: Answer } {
+): { readonly ok: true; readonly deviceId: string } | { readonly ok: false; readonly answer: Answer } {
   const name = deviceId ?? reception.envelope.senderId;
   if (reception.tokenDevice !== null && reception.tokenDevice !== name) {
     return {
@@ -80,5 +80,5 @@ export function speaker(
       answer: no('FORBIDDEN', `This token speaks for ${reception.tokenDevice}, not for ${name}.`),
     };
   }
-  return { ok: true, value: name, problems: [] };
+  return { ok: true, deviceId: name };
 }

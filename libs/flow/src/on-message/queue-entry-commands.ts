@@ -2,7 +2,7 @@ import type { EntrySelection } from '#libs/jdf';
 import type { TicketCommand } from '../decide/command.js';
 import { command } from '../engine/commands.js';
 import { readQueue } from '../engine/own-queue.js';
-import { type Answer, no, noBecause, ok, on, type Reception } from './handler.js';
+import { type Answer, no, noBecause, ok, on, type Reception, speaker } from './handler.js';
 
 /** Commands on entries that are the same as what people do on the board: hold, resume, abort. */
 export const abortQueueEntry = on('CommandAbortQueueEntry', (message, reception) => {
@@ -30,6 +30,8 @@ async function commandEntries(
   const named = (filter.entries ?? []).map((def) => def.queueEntryId);
   const queue = await readQueue(ports, envelope.deviceId, filter);
   if (queue === null) return no('DEVICE_UNKNOWN', `No device ${envelope.deviceId} is registered here.`);
+  const who = speaker(reception, queue.deviceId);
+  if (!who.ok) return who.answer;
   const missing = named.filter((id) => !queue.entries.some((entry) => entry.queueEntryId === id));
   if (missing.length > 0) return no('ENTRY_UNKNOWN', `The queue has no entry ${missing.join(', ')}.`);
   for (const { queueEntryId } of queue.entries) {

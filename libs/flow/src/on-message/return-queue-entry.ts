@@ -15,8 +15,8 @@ import { type Answer, answer, no, noBecause, on, speaker } from './handler.js';
 export const returnQueueEntry = on('CommandReturnQueueEntry', async (message, reception): Promise<Answer> => {
   const { ports } = reception;
   const who = speaker(reception, undefined);
-  if (!who.ok) return 'answer' in who ? who.answer : no('FORBIDDEN', '');
-  const deviceId = who.value;
+  if (!who.ok) return who.answer;
+  const { deviceId } = who;
   const { queueEntryId, url } = message.body;
   const address = await ports.store.findStep(deviceId, { queueEntryId });
   if (address === null)

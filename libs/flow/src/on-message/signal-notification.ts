@@ -1,13 +1,13 @@
 import type { Decision } from '../ports.js';
-import { type Answer, no, ok, on, speaker } from './handler.js';
+import { type Answer, ok, on, speaker } from './handler.js';
 
 /** A device tells people something: a warning, an event, a fault. It goes into the story of the job it is about. */
 export const signalNotification = on('SignalNotification', async (message, reception): Promise<Answer> => {
   const { ports } = reception;
   const { notification } = message.body;
   const who = speaker(reception, undefined);
-  if (!who.ok) return 'answer' in who ? who.answer : no('FORBIDDEN', '');
-  const deviceId = who.value;
+  if (!who.ok) return who.answer;
+  const { deviceId } = who;
   const { jobId, jobPartId, queueEntryId } = notification;
   const named = jobId !== undefined || queueEntryId !== undefined;
   const address = named ? await ports.store.findStep(deviceId, { jobId, jobPartId, queueEntryId }) : null;

@@ -11,8 +11,8 @@ export const signalResource = on('SignalResource', async (message, reception): P
   const { ports } = reception;
   const { query, resources = [] } = message.body;
   const who = speaker(reception, resources.find((info) => info.deviceId !== undefined)?.deviceId);
-  if (!who.ok) return 'answer' in who ? who.answer : no('FORBIDDEN', '');
-  const deviceId = who.value;
+  if (!who.ok) return who.answer;
+  const { deviceId } = who;
   const { jobId, jobPartId, queueEntryId } = query ?? {};
   const address = await ports.store.findStep(deviceId, { jobId, jobPartId, queueEntryId });
   if (address === null) {

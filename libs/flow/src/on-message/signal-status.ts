@@ -31,8 +31,8 @@ export const signalStatus = on('SignalStatus', async (message, reception) => {
 async function book(info: DeviceInfo, sentAt: number, reception: Reception): Promise<Answer> {
   const { ports } = reception;
   const who = speaker(reception, info.deviceId);
-  if (!who.ok) return 'answer' in who ? who.answer : no('FORBIDDEN', '');
-  const deviceId = who.value;
+  if (!who.ok) return who.answer;
+  const { deviceId } = who;
   const reports = await addressed(info, deviceId, sentAt, reception);
   const tickets = [...new Set(reports.map(({ ticketId }) => ticketId))];
   const booksStock = reports.some(({ ended, report }) => ended || isEnd(report));
