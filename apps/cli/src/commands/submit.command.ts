@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { basename } from 'node:path';
 import { kindOf, parseXml } from '#libs/jdf';
-import type { Problem } from '#libs/kernel';
+import { error, type Problem } from '#libs/kernel';
 import { packageKind } from '#libs/wire';
 import { asJson, atServer } from '../args.js';
 import { type Command, EXIT } from '../command.js';
@@ -72,14 +72,7 @@ async function send(client: Client, { file, bytes }: ReadFile, again: boolean): 
   }
   const ticket = answer.headers.get('location')?.split('/').at(-1) ?? null;
   const { problems, code } = answer.json<{ problems?: Problem[]; code?: Problem['code'] }>();
-  const said: Problem = {
-    severity: 'error',
-    code: code ?? 'REQUEST_INVALID',
-    line: null,
-    path: null,
-    message: refusal(answer),
-    hint: null,
-  };
+  const said = error(code ?? 'REQUEST_INVALID', refusal(answer));
   const status = ticket === null ? null : 'Rejected';
   return { file, http, ticket, status, problems: problems ?? [said] };
 }

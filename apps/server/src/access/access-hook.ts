@@ -53,7 +53,12 @@ export function accessHook(runtime: Runtime): (request: FastifyRequest) => Promi
       throw new HttpProblem('FORBIDDEN', 'A device token reaches /jmf and its own registration only.');
     }
     request.caller = { kind: token.kind, name: token.name };
-    void runtime.store.tokens.touch(token.id, runtime.clock.now());
+    // When a token was last used is worth nobody's wait and no failed request.
+    runtime.store.tokens
+      .touch(token.id, runtime.clock.now())
+      .catch((cause) =>
+        runtime.ports.log('warn', 'the use of a token could not be noted', { cause: String(cause) }),
+      );
   };
 }
 

@@ -14,15 +14,25 @@ export class ProblemFilter implements ExceptionFilter {
     const http = host.switchToHttp();
     const request = http.getRequest<FastifyRequest>();
     const reply = http.getResponse<FastifyReply>();
-    answerWith(asProblem(cause), request, reply, this.ports);
-    const problem = asProblem(cause);
-    if (problem.status >= 500)
-      this.ports.log('error', 'a request failed', { path: request.url, cause: describe(cause) });
+    answerAndLog(cause, request, reply, this.ports);
   }
 }
 
+/** Answers something thrown; what nobody expected goes to the log too. */
+export function answerAndLog(
+  cause: unknown,
+  request: FastifyRequest,
+  reply: FastifyReply,
+  ports: Pick<EnginePorts, 'deviceId' | 'clock' | 'ids' | 'log'>,
+): void {
+  const problem = asProblem(cause);
+  answerWith(problem, request, reply, ports);
+  if (problem.status >= 500)
+    ports.log('error', 'a request failed', { path: request.url, cause: describe(cause) });
+}
+
 /** Writes the problem in the form the path speaks: JMF at /jmf, problem+json elsewhere. */
-export function answerWith(
+function answerWith(
   problem: HttpProblem,
   request: FastifyRequest,
   reply: FastifyReply,
@@ -42,7 +52,7 @@ export function answerWith(
     .send(JSON.stringify(problemDocument(problem, path)));
 }
 
-export function asProblem(cause: unknown): HttpProblem {
+function asProblem(cause: unknown): HttpProblem {
   if (cause instanceof HttpProblem) return cause;
   if (cause instanceof Fault)
     return new HttpProblem(cause.code, codes[cause.code].title, [], codes[cause.code].http);

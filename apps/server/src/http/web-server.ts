@@ -7,7 +7,7 @@ import type { FastifyReply, FastifyRequest } from 'fastify';
 import { Fault } from '#libs/kernel';
 import { accessHook } from '../access/access-hook.js';
 import type { Runtime } from '../runtime.js';
-import { answerWith, asProblem, ProblemFilter } from './problem.filter.js';
+import { answerAndLog, ProblemFilter } from './problem.filter.js';
 import { serverModule } from './server-module.js';
 
 /** Scripts and styles only from here; nothing may frame these pages (OWASP ASVS 5.0 V3.4). */
@@ -62,7 +62,7 @@ export async function serveWeb(runtime: Runtime, consoleDir: string): Promise<We
     try {
       await access(request as FastifyRequest);
     } catch (cause) {
-      answerWith(asProblem(cause), request as FastifyRequest, reply as FastifyReply, ports);
+      answerAndLog(cause, request as FastifyRequest, reply as FastifyReply, ports);
       return reply;
     }
   });

@@ -1,6 +1,6 @@
 import { type EnginePorts, receiveJmf, refusalJmf } from '#libs/flow';
 import { parseXml } from '#libs/jdf';
-import type { Problem } from '#libs/kernel';
+import { error, type Problem } from '#libs/kernel';
 import { kindOfPart, type Package, packageKind, readPackage } from '#libs/wire';
 import type { DocumentDoor } from './fetch-document.js';
 
@@ -59,16 +59,7 @@ async function messageIn(bytes: Uint8Array, contentType: string): Promise<Messag
   if (!pack.ok) return { problem: firstError(pack.problems) };
   const part = pack.value.parts.find((candidate) => kindOfPart(candidate) === 'message');
   if (part !== undefined) return { bytes: part.bytes, pack: pack.value };
-  return {
-    problem: {
-      severity: 'error',
-      code: 'JMF_CONTENT',
-      line: null,
-      path: null,
-      message: 'The package has no message in it.',
-      hint: null,
-    },
-  };
+  return { problem: error('JMF_CONTENT', 'The package has no message in it.') };
 }
 
 function firstError(problems: readonly Problem[]): Problem {

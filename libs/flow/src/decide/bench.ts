@@ -2,7 +2,7 @@ import { error, type Problem } from '#libs/kernel';
 import { isFinal, nodeStatus } from '../machines/index.js';
 import { bookPhase } from './book-phase.js';
 import type { FileDraft } from './draft.js';
-import { completeStep } from './settle.js';
+import { endStep } from './settle.js';
 
 export type BenchCommand = 'start' | 'pause' | 'finish';
 
@@ -54,7 +54,7 @@ export function benchWork(
     });
   }
   if (command === 'finish') {
-    completeStep(draft, stepId, draft.now);
+    endStep(draft, stepId, 'Completed', draft.now);
     const ended = draft.entries.find((row) => row.id === entry.id)!;
     // Nothing comes back from a bench: the entry is done with the work.
     if (ended.status === 'PendingReturn') draft.setEntry(entry.id, { status: 'Completed' });

@@ -48,9 +48,3 @@ function queueStep(draft: FileDraft, step: Step): void {
   draft.event('step.queued', { jobId: draft.ticket.jobId }, { stepId: step.id, deviceId: step.deviceId });
   draft.offer({ kind: 'dispatch', ticketId: draft.ticket.id, entryId, attempt: 1 });
 }
-
-/** The next instant at which time alone lets a step begin (drying is over), or null. */
-export function nextWake(draft: FileDraft): number | null {
-  const waits = draft.resources.map((row) => row.usableFrom ?? 0).filter((at) => at > draft.now);
-  return waits.length === 0 ? null : Math.min(...waits);
-}

@@ -5,14 +5,9 @@ import { routeReadySteps } from './route.js';
 import { settleUses } from './uses.js';
 
 /**
- * A step is done: what it made is there (once it has dried), what it used is booked, the next steps wake, and the ticket
- * is completed with its last step. The next step sees the real amount, not the planned one.
+ * Ends a step for good: what it made is there (once it has dried), what it used is booked, the next steps wake, and the
+ * ticket ends with its last step. The next step sees the real amount, not the planned one.
  */
-export function completeStep(draft: FileDraft, stepId: string, end: Instant): void {
-  endStep(draft, stepId, 'Completed', end);
-}
-
-/** Ends a step for good, with all that follows from it. */
 export function endStep(
   draft: FileDraft,
   stepId: string,

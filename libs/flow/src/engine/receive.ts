@@ -1,5 +1,4 @@
 import {
-  type Jmf,
   type Message,
   messageId,
   type NewJmf,
@@ -105,5 +104,3 @@ function response(
   }
   return { ...head, kind: 'other', family: 'Response', type: message.type } as NewJmf['messages'][number];
 }
-
-export type { Jmf };

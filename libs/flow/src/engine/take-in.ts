@@ -7,7 +7,6 @@ import { type Decision, ReceiptTaken, type StoredDocument } from '../ports.js';
 import { useItems } from '../process/index.js';
 import type { TicketFile } from '../state/ticket.js';
 import { calendarsOf } from './calendars.js';
-
 import { contextOf, type EnginePorts, offerWork } from './ports.js';
 import type { PressStates, Reading } from './reading.js';
 
