@@ -1,3 +1,4 @@
+import { rollUpStatus } from '#libs/jdf';
 import type { Instant } from '#libs/kernel';
 import { isFinal, nodeStatus } from '../machines/index.js';
 import type { FileDraft } from './draft.js';
@@ -69,9 +70,9 @@ function makeAvailable(draft: FileDraft, stepId: string, end: Instant): void {
 }
 
 function settleTicket(draft: FileDraft): void {
-  const open = draft.steps.filter((step) => !isFinal(nodeStatus, step.status));
-  if (open.length > 0 || isFinal(nodeStatus, draft.ticket.status as never)) return;
-  const to = draft.steps.some((step) => step.status === 'Aborted') ? 'Aborted' : 'Completed';
+  const to = rollUpStatus(draft.steps.map((step) => step.status));
+  if (to === undefined || !isFinal(nodeStatus, to)) return;
+  if (isFinal(nodeStatus, draft.ticket.status as never)) return;
   draft.event('ticket.statusChanged', { from: draft.ticket.status, to });
   draft.setTicket({ status: to, statusDetails: null });
 }

@@ -25,3 +25,4 @@ export { partitionKeys } from './partition-keys.js';
 export { type LinkedResource, type ProcessNode, readProcessNode } from './process-node.js';
 export { type ProductIntent, readProduct, type Size } from './product.js';
 export { type Placed, readSpan } from './span.js';
+export { rollUpStatus, statusOfParts } from './status-roll-up.js';
