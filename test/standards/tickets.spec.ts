@@ -73,8 +73,8 @@ describe('what is wrong with official samples beyond the schema', () => {
   it.each(tickets.map((sample) => [sample.path, sample] as const))(
     '%s is judged as the reference table says',
     (path, sample) => {
-      const found = brief(checkTicket(parse(withForeignContentMadeOurs(sample))));
-      expect(found).toEqual(wrong[path] ?? []);
+      const found = checkTicket(parse(withForeignContentMadeOurs(sample)));
+      expect(brief(found.filter(({ severity }) => severity === 'error'))).toEqual(wrong[path] ?? []);
     },
   );
 });

@@ -168,7 +168,8 @@ function formsOf(text: string | undefined): readonly ResourceForm[] | null {
   return text === undefined ? null : (text.split(',') as ResourceForm[]);
 }
 
-function versionsOf(text: string | undefined): VersionRange | null {
+/** The versions of a note such as `1.2-` or `-1.4`; null without one, for what all versions know. */
+export function versionsOf(text: string | undefined): VersionRange | null {
   if (text === undefined) return null;
   const [since, until] = text.split('-') as [string, string | undefined];
   return { since: since === '' ? null : since, until: until === undefined || until === '' ? null : until };

@@ -100,7 +100,7 @@ describe('checking a ticket', () => {
 
   it('finds a node inside one that names its processes, and a resource of a node beside', () => {
     const inner = (id: string, pool: string, links: string) =>
-      `<JDF ID="${id}" Type="Cutting" Status="Waiting"><ResourcePool>${pool}</ResourcePool><ResourceLinkPool>${links}</ResourceLinkPool></JDF>`;
+      `<JDF ID="${id}" Type="ProcessGroup" Status="Waiting"><ResourcePool>${pool}</ResourcePool><ResourceLinkPool>${links}</ResourceLinkPool></JDF>`;
     const link = '<MediaLink rRef="m" Usage="Input"/>';
     const beside = inner('a', MEDIA, link) + inner('b', '', link);
     const root = (types: string) =>

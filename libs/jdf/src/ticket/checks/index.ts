@@ -1,7 +1,9 @@
 import { attributes } from './attributes.js';
 import { combined } from './combined.js';
+import { linkTargets } from './link-targets.js';
 import { nodeStructure } from './node-structure.js';
 import { partitions } from './partitions.js';
+import { processLinks } from './process-links.js';
 import { references } from './references.js';
 import { template } from './template.js';
 import type { TicketCheck } from './ticket-check.js';
@@ -17,5 +19,7 @@ export const ticketChecks: readonly TicketCheck[] = [
   combined,
   uniqueIds,
   references,
+  linkTargets,
+  processLinks,
   partitions,
 ];

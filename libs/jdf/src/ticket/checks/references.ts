@@ -1,70 +1,66 @@
+import type { Severity } from '#libs/kernel';
 import { type Findings, splitTokens } from '../../codec/index.js';
 import { attributeOf, type XmlElement } from '../../xml/index.js';
-import { isVisible } from '../links.js';
-import { nodeAround } from '../node.js';
+import { isNode } from '../node.js';
 import type { Ticket, TicketCheck } from './ticket-check.js';
 
-/**
- * Standard reference, section 9, checks 1, 3 and 4: each reference leads somewhere, link and resource go by the same
- * name, and the resource lies in the pool of the node or of one around it.
- */
+/** How much it matters that an attribute leads nowhere, in a whole ticket and in a part that was sent away. */
+interface Reference {
+  readonly attribute: string;
+  readonly severity: Severity;
+  /** What it leads to may have stayed behind in the ticket that the part came from. */
+  readonly inSpawned: Severity | null;
+}
+
+/** Attributes that hold IDs. Source: the official JDF 1.9 schema, attributes of type IDREF and IDREFS. */
+const REFERENCES: readonly Reference[] = [
+  { attribute: 'rRef', severity: 'error', inSpawned: 'warning' },
+  { attribute: 'rSubRef', severity: 'error', inSpawned: 'warning' },
+  { attribute: 'rRefs', severity: 'error', inSpawned: null },
+  { attribute: 'jRef', severity: 'error', inSpawned: null },
+  { attribute: 'refID', severity: 'error', inSpawned: null },
+  { attribute: 'ContentRef', severity: 'error', inSpawned: 'warning' },
+  { attribute: 'ContentRefs', severity: 'error', inSpawned: 'warning' },
+  { attribute: 'ContentDataRefs', severity: 'error', inSpawned: 'warning' },
+  { attribute: 'KnockoutRefs', severity: 'error', inSpawned: 'warning' },
+  // What was made or changed once may have been taken out since.
+  { attribute: 'ref', severity: 'warning', inSpawned: null },
+];
+
+/** Standard reference, section 9, check 1: each reference leads to something in the document. */
 export const references: TicketCheck = {
   number: 1,
   name: 'references',
   run(ticket, findings) {
     for (const el of ticket.elements) {
       if (findings.full) return;
-      checkElement(ticket, el, findings);
+      for (const reference of REFERENCES) checkReference(ticket, el, reference, findings);
     }
   },
 };
 
-function checkElement(ticket: Ticket, el: XmlElement, findings: Findings): void {
-  const single = attributeOf(el, 'rRef');
-  if (single !== undefined) {
-    const target = resolve(ticket, el, 'rRef', single, findings);
-    if (target !== undefined) checkTarget(ticket, el, target, findings);
+function checkReference(ticket: Ticket, el: XmlElement, reference: Reference, findings: Findings): void {
+  const { attribute } = reference;
+  const value = attributeOf(el, attribute);
+  if (value === undefined || !isReference(el, attribute)) return;
+  const severity = ticket.spawned ? reference.inSpawned : reference.severity;
+  for (const id of splitTokens(value)) {
+    const target = ticket.ids.get(id);
+    if (target !== undefined) checkKind(el, attribute, target, findings);
+    else if (severity !== null) {
+      const message = `${attribute}="${id}" of ${el.name} leads nowhere.`;
+      findings.tell(severity, 'JDF_DANGLING', el, message, `Nothing has the ID "${id}".`);
+    }
   }
-  const subReference = attributeOf(el, 'rSubRef');
-  if (subReference !== undefined) resolve(ticket, el, 'rSubRef', subReference, findings);
-  for (const id of splitTokens(attributeOf(el, 'rRefs') ?? '')) resolve(ticket, el, 'rRefs', id, findings);
-  // The node that an audit of a spawned part names may be left behind in the ticket that it came from.
-  const node = attributeOf(el, 'jRef');
-  if (node !== undefined && !ticket.spawned) resolve(ticket, el, 'jRef', node, findings);
 }
 
-function resolve(
-  ticket: Ticket,
-  el: XmlElement,
-  attribute: string,
-  id: string,
-  findings: Findings,
-): XmlElement | undefined {
-  const target = ticket.ids.get(id);
-  if (target === undefined) {
-    const hint = `Nothing has the ID "${id}".`;
-    findings.error('JDF_DANGLING', el, `${attribute}="${id}" of ${el.name} leads nowhere.`, hint);
-  }
-  return target;
+/** In messages within a ticket refID names a message, which is not in it. */
+function isReference(el: XmlElement, attribute: string): boolean {
+  return attribute !== 'refID' || !['Acknowledge', 'Response', 'Signal'].includes(el.local);
 }
 
-function checkTarget({ doc }: Ticket, el: XmlElement, target: XmlElement, findings: Findings): void {
-  const expected = /^(.+)(Link|Ref)$/.exec(el.local)?.[1];
-  if (expected === undefined) return;
-  if (expected !== target.local) {
-    const hint = `A ${el.local} leads to a ${expected}; line ${target.line} is a ${target.local}.`;
-    findings.error('JDF_LINK', el, `${el.name} leads to a ${target.name}.`, hint);
-    return;
-  }
-  const node = nodeAround(doc, el);
-  if (node !== undefined && !isVisible(doc, node, target)) {
-    const owner = nodeAround(doc, target);
-    const where = owner === undefined ? 'outside' : `in the node ${attributeOf(owner, 'ID') ?? ''}`;
-    findings.error(
-      'JDF_DANGLING',
-      el,
-      `${el.name} leads to a resource ${where}, which this node can't see.`,
-      'Move the resource to a node around all that use it.',
-    );
-  }
+function checkKind(el: XmlElement, attribute: string, target: XmlElement, findings: Findings): void {
+  if (attribute !== 'jRef' || isNode(target)) return;
+  const message = `jRef of ${el.name} leads to a ${target.name}.`;
+  findings.error('JDF_LINK', el, message, 'jRef names a JDF node.');
 }

@@ -3,6 +3,7 @@ import { splitTokens } from '../../codec/index.js';
 import {
   attributeOf,
   childElements,
+  descendants,
   firstChild,
   type XmlDocument,
   type XmlElement,
@@ -25,7 +26,7 @@ export interface Ticket {
   readonly nodes: readonly TicketNode[];
   /** The elements of the standard, without foreign ones and descriptions of what devices can do. */
   readonly elements: readonly XmlElement[];
-  /** The first element of each ID. */
+  /** The first element of each ID, those in descriptions of devices with them. */
   readonly ids: ReadonlyMap<string, XmlElement>;
   /** A part that was sent away: what it refers to may have stayed in the ticket that it came from. */
   readonly spawned: boolean;
@@ -61,8 +62,8 @@ export interface TicketLink {
 export function ticketOf(doc: XmlDocument): Ticket {
   const elements = [...ticketElements(doc.root)];
   const ids = new Map<string, XmlElement>();
-  for (const el of elements) {
-    const id = attributeOf(el, 'ID');
+  for (const el of descendants(doc.root)) {
+    const id = el.uri === doc.root.uri ? attributeOf(el, 'ID') : undefined;
     if (id !== undefined && !ids.has(id)) ids.set(id, el);
   }
   const spawned = firstChild(doc.root, 'AncestorPool') !== undefined;
