@@ -14,7 +14,7 @@ describe('checking a document of any kind', () => {
   it.each([
     [
       ['jdf', '1.9', 'error JDF_MISSING 1'],
-      '<JDF xmlns="http://www.CIP4.org/JDFSchema_1_1" Version="1.9" ID="n" Type="Product"/>',
+      '<JDF xmlns="http://www.CIP4.org/JDFSchema_1_1" Version="1.9" ID="n" Type="ProcessGroup"/>',
     ],
     [['jmf', '1.7'], `<JMF ${JMF}><Query ID="a" Type="SubmissionMethods"/></JMF>`],
     [
