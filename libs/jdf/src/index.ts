@@ -1,5 +1,14 @@
 export { checkDocument, type DocumentVerdict } from './check-document.js';
-export { formatDuration, parseDateTime, parseDuration } from './codec/index.js';
+export {
+  dataTypes,
+  enumerationTypes,
+  formatDuration,
+  parseDateTime,
+  parseDuration,
+  stricterThanSchema,
+  type ValueType,
+  xjdfDataTypes,
+} from './codec/index.js';
 export type * from './elements/index.js';
 export * from './enumerations.js';
 export * from './jmf/index.js';

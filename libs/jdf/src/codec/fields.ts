@@ -1,6 +1,6 @@
 import { attributeOf, childElements, element, firstChild, type XmlElement } from '../xml/index.js';
 import type { Findings } from './findings.js';
-import type { ValueType } from './values.js';
+import type { ValueType } from './value-type.js';
 
 /** What one field of a typed view is in the document: an attribute, child elements, or something of its own. */
 export interface Field<T, Required extends boolean = boolean> {

@@ -1,4 +1,17 @@
+export * from './colours.js';
+export * from './combine.js';
+export * from './data-types.js';
+export * from './durations.js';
 export * from './fields.js';
 export { Findings } from './findings.js';
-export { formatDuration, parseDateTime, parseDuration } from './time.js';
+export * from './geometry.js';
+export { collapse, splitTokens } from './lexical.js';
+export * from './numbers.js';
+export * from './pdf-path.js';
+export * from './ranges.js';
+export * from './stated-time.js';
+export * from './texts.js';
+export { anyUrl, url } from './uri.js';
+export type { ValueType } from './value-type.js';
 export * from './values.js';
+export * from './xjdf-data-types.js';

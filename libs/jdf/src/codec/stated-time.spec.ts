@@ -1,4 +1,5 @@
-import { formatDuration, parseDateTime, parseDuration } from './time.js';
+import { formatDuration, parseDuration } from './durations.js';
+import { parseDateTime } from './stated-time.js';
 
 // Values of XML Schema part 2 (W3C Recommendation), sections 3.2.6 and 3.2.7, and of the standard's samples.
 describe('durations', () => {
