@@ -53,6 +53,7 @@ const packages = {
   typeorm: ['store'],
   yaml: ['wire'],
   yauzl: ['wire'],
+  yazl: ['wire'],
   zod: ['flow', 'server'],
 };
 

@@ -1,6 +1,6 @@
 import http from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { readMultipart, resolveCid } from '#libs/wire';
+import { readPackage, resolveCid } from '#libs/wire';
 
 interface Entry {
   readonly id: string;
@@ -24,8 +24,8 @@ export class SmallJmfDevice {
     this.#server = http.createServer((request, answer) => {
       const chunks: Buffer[] = [];
       request.on('data', (chunk: Buffer) => chunks.push(chunk));
-      request.on('end', () => {
-        const body = this.#answer(Buffer.concat(chunks), request.headers['content-type'] ?? '');
+      request.on('end', async () => {
+        const body = await this.#answer(Buffer.concat(chunks), request.headers['content-type'] ?? '');
         if (this.loseNext) answer.destroy();
         else answer.writeHead(200, { 'content-type': 'application/vnd.cip4-jmf+xml' }).end(body);
         this.loseNext = false;
@@ -43,8 +43,8 @@ export class SmallJmfDevice {
     if (server !== null) await new Promise((resolve) => server.close(resolve));
   }
 
-  #answer(bytes: Buffer, contentType: string): string {
-    const pack = contentType.startsWith('multipart/') ? readMultipart(bytes, contentType) : null;
+  async #answer(bytes: Buffer, contentType: string): Promise<string> {
+    const pack = contentType.startsWith('multipart/') ? await readPackage(bytes, contentType) : null;
     const first = pack?.ok ? pack.value.parts[0]!.bytes : bytes;
     const jmf = Buffer.from(first).toString('utf8');
     const [, id, type] = /<(?:Command|Query) ID="([^"]+)"[^>]* Type="([^"]+)"/.exec(jmf) ?? ['', '', ''];

@@ -90,11 +90,25 @@ export const codes = {
     'Send fewer or smaller parts.',
   ),
   PACKAGE_PART_MISSING: row(
-    'A cid: reference has no part in the package',
+    'An address in the package has no part there',
     422,
     120,
     'info',
-    'Add the part or correct the reference.',
+    'Add the part or correct the address.',
+  ),
+  PACKAGE_PART_UNUSED: row(
+    'Nothing in the package refers to a part',
+    422,
+    3,
+    'info',
+    'Leave the part out, or refer to it by cid: (in a ZIP by its path).',
+  ),
+  PACKAGE_FORM: row(
+    'A part is not quite in the form of the standard',
+    422,
+    3,
+    'info',
+    'Nothing is lost; the message says what the sender should mend.',
   ),
   CHECK_PARTIAL: row(
     'Only part of the document was checked',

@@ -20,11 +20,21 @@ export { closeConnections } from './http/agents.js';
 export type { ExchangeLimits } from './http/exchange.js';
 export { type Fetched, fetchGuarded } from './http/fetch-guarded.js';
 export { type PostOptions, type PostOutcome, postXml } from './http/post-xml.js';
+export { gathered, inStretches } from './packages/byte-source.js';
 export { type MediaType, readMediaType } from './packages/media-type.js';
-export { type Package, type PackageLimits, type PackagePart, packageLimits } from './packages/package.js';
+export {
+  type Package,
+  type PackageLimits,
+  type PackagePart,
+  type PartToSend,
+  packageLimits,
+} from './packages/package.js';
+export type { PartHead } from './packages/part-head.js';
 export { kindOfPart, mediaTypeByName, type PartKind } from './packages/part-kind.js';
-export { readMultipart } from './packages/read-multipart.js';
-export { packageKind, readBounded, readPackage } from './packages/read-package.js';
+export { type OpenSink, type PartSink, toMemory } from './packages/part-sink.js';
+export { readMultipart, type StreamedPart, streamMultipart } from './packages/read-multipart.js';
+export { packageKind, readPackage } from './packages/read-package.js';
 export { readZip } from './packages/read-zip.js';
-export { resolveCid, resolveRelative } from './packages/resolve-cid.js';
+export { isInside, resolveCid, resolveReference } from './packages/resolve-reference.js';
 export { type MultipartToSend, type WrittenPackage, writeMultipart } from './packages/write-multipart.js';
+export { writeZip } from './packages/write-zip.js';

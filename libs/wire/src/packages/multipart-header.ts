@@ -1,14 +1,14 @@
-import { readParameters } from './media-type.js';
+import { hasControl } from './file-name.js';
 
 /** Header fields of a part by lower-case name, or null when the block is malformed or names a field twice. */
 export function readHeader(bytes: Uint8Array): Map<string, string> | null {
   const text = Buffer.from(bytes).toString('utf8');
   const fields = new Map<string, string>();
   // Folded lines begin with white space and continue the field before (RFC 5322 section 2.2.3).
-  const lines = text.replace(/\r?\n[ \t]+/g, ' ').split(/\r?\n/);
+  const lines = text.replace(/\r?\n(?=[ \t])/g, '').split(/\r?\n/);
   for (const line of lines) {
     if (line === '') continue;
-    const field = /^([!-9;-~]+):[ \t]*(.*)$/.exec(line);
+    const field = /^([!-9;-~]+):[ \t]*(.*)$/s.exec(line);
     const name = field?.[1]?.toLowerCase();
     if (name === undefined || fields.has(name) || hasControl(field![2]!)) return null;
     fields.set(name, field![2]!.trimEnd());
@@ -22,25 +22,30 @@ export function readContentId(value: string | undefined): string | null {
   return inside ?? null;
 }
 
-/** The file name that the sender shows (RFC 2183; `filename*` in UTF-8, RFC 2231), its folders cut off. */
-export function readFileName(
-  disposition: string | undefined,
-  contentTypeName: string | undefined,
-): string | null {
-  const parameters = disposition === undefined ? undefined : readParameters(disposition)?.parameters;
-  const extended = /^utf-8'[^']*'(.*)$/i.exec(parameters?.get('filename*') ?? '')?.[1];
-  let name = parameters?.get('filename') ?? contentTypeName;
-  if (extended !== undefined) {
-    try {
-      name = decodeURIComponent(extended);
-    } catch {
-      // A malformed extended name leaves the plain one, which every sender must give beside it.
-    }
-  }
-  const last = name?.split(/[/\\]/).at(-1)?.trim();
-  return last === undefined || last === '' || hasControl(last) ? null : last;
+/**
+ * The form in which Content-IDs and `cid:` addresses are compared: JDF specification, "MIME packaging": without regard to
+ * case and %-escapes, angle brackets stand in the header only.
+ */
+export function canonicalId(id: string): string {
+  return unescaped(id).toLowerCase();
 }
 
-function hasControl(text: string): boolean {
-  return [...text].some((c) => c.charCodeAt(0) < 0x20 && c !== '\t');
+/** Text without its %-escapes; as it is where they are malformed. */
+export function unescaped(text: string): string {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return text;
+  }
+}
+
+/** Where the empty line lies that ends a header, with LF or CRLF; a body that begins with it has no header. */
+export function headerEnd(bytes: Uint8Array): { header: number; body: number } | null {
+  if (bytes[0] === 0x0a) return { header: 0, body: 1 };
+  if (bytes[0] === 0x0d && bytes[1] === 0x0a) return { header: 0, body: 2 };
+  for (let at = bytes.indexOf(0x0a); at >= 0; at = bytes.indexOf(0x0a, at + 1)) {
+    if (bytes[at + 1] === 0x0a) return { header: at + 1, body: at + 2 };
+    if (bytes[at + 1] === 0x0d && bytes[at + 2] === 0x0a) return { header: at + 1, body: at + 3 };
+  }
+  return null;
 }

@@ -1,7 +1,8 @@
-import { error, type Problem, type Result, refuse } from '#libs/kernel';
+import { error, type Problem, type Result, refuse, warning } from '#libs/kernel';
 
 /** One piece of a package, as it was sent. `name` is a label for people, never a path. */
 export interface PackagePart {
+  /** In a ZIP the entry's name, by which relative addresses find it. */
   readonly name: string;
   /** Without angle brackets; null when the sender gave none. */
   readonly contentId: string | null;
@@ -9,6 +10,11 @@ export interface PackagePart {
   readonly mediaType: string;
   readonly bytes: Uint8Array;
 }
+
+/** A piece of a package that is written: its content may come as a stream, which is read once and never held whole. */
+export type PartToSend = Omit<PackagePart, 'bytes'> & {
+  readonly content: Uint8Array | AsyncIterable<Uint8Array>;
+};
 
 /**
  * A ticket with what belongs to it. The first part is the message (JMF, XJMF) if there is one, else the ticket (JDF,
@@ -20,10 +26,15 @@ export interface Package {
 }
 
 export interface PackageLimits {
+  /** Parts and packages inside, on all levels together. */
   readonly maxParts: number;
   readonly maxHeaderBytes: number;
+  /** Of one part unpacked. */
+  readonly maxPartBytes: number;
   /** Of all parts unpacked. */
   readonly maxBytes: number;
+  /** Packages within packages; the outermost is the first. */
+  readonly maxDepth: number;
   /** Unpacked over packed; a package below `ratioFreeBytes` unpacked cannot hurt and is not measured. */
   readonly maxRatio: number;
   readonly ratioFreeBytes: number;
@@ -33,7 +44,9 @@ export interface PackageLimits {
 export const packageLimits: PackageLimits = {
   maxParts: 1000,
   maxHeaderBytes: 8192,
+  maxPartBytes: 256_000_000,
   maxBytes: 256_000_000,
+  maxDepth: 4,
   maxRatio: 20,
   ratioFreeBytes: 1_000_000,
 };
@@ -45,6 +58,11 @@ export function broken(message: string, part: string | null = null): Problem {
 
 export function overLimit(message: string, part: string | null = null): Problem {
   return error('PACKAGE_LIMIT', message, { path: part });
+}
+
+/** Not as it should be, but nothing is in doubt. */
+export function loose(message: string, part: string): Problem {
+  return warning('PACKAGE_FORM', message, { path: part });
 }
 
 export function refuseBroken<T>(message: string, part: string | null = null): Result<T> {

@@ -1,18 +1,6 @@
 import { done, type Result } from '#libs/kernel';
-import { type Package, type PackagePart, refuseBroken } from './package.js';
+import { type Package, refuseBroken } from './package.js';
 import { kindOfPart } from './part-kind.js';
-
-/** The part that `start` names (RFC 2387 section 3.2) goes first; without it, the order stays as sent. */
-export function rootFirst(
-  parts: readonly PackagePart[],
-  start: string | undefined,
-): Result<readonly PackagePart[]> {
-  if (start === undefined) return done(parts);
-  const wanted = start.replace(/^<|>$/g, '').toLowerCase();
-  const root = parts.find(({ contentId }) => contentId?.toLowerCase() === wanted);
-  if (root === undefined) return refuseBroken(`The package starts with <${wanted}>, but has no such part.`);
-  return done([root, ...parts.filter((part) => part !== root)]);
-}
 
 /** First the message, if there is one; else the ticket. Anything else first, and nobody knows what the package is. */
 export function checkOrder(pack: Package): Result<Package> {

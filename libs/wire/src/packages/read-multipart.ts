@@ -1,118 +1,157 @@
-import { done, type Result } from '#libs/kernel';
-import { type MediaType, readMediaType } from './media-type.js';
-import { readContentId, readFileName, readHeader } from './multipart-header.js';
+import { done, type Problem, type Result, refuse } from '#libs/kernel';
+import { readMediaType } from './media-type.js';
+import { canonicalId, headerEnd, readHeader } from './multipart-header.js';
+import { MultipartLevel, type PartEvent, Tally } from './multipart-level.js';
 import {
+  broken,
+  overLimit,
   type Package,
   type PackageLimits,
-  type PackagePart,
   packageLimits,
   refuseBroken,
-  refuseLimit,
 } from './package.js';
-import { checkOrder, rootFirst } from './part-order.js';
-import { splitBody } from './split-body.js';
-import { decodePart } from './transfer-encoding.js';
+import { boundaryOf, type PartHead } from './part-head.js';
+import { checkOrder } from './part-order.js';
+import { type OpenSink, type PartSink, toMemory } from './part-sink.js';
+
+/** A part of a package that was read as a stream, with what its sink made of its content. */
+export interface StreamedPart<T> {
+  readonly head: PartHead;
+  readonly content: T;
+}
 
 /**
- * Reads a multipart/related package (RFC 2046 section 5.1, RFC 2387; part rules: JDF specification, "MIME packaging").
- * `contentType` is the HTTP header; null when the bytes are a file that begins with its own header (.mjm, .mjd).
- * Refusals: PACKAGE_BROKEN, PACKAGE_LIMIT, each with the part's label as its path.
+ * Reads multipart/related as it comes in (RFC 2046 section 5.1, RFC 2387; part rules: JDF specification, "MIME
+ * packaging"): one part after the other, each into the sink that `open` chooses for it; packages within it give their
+ * parts in their place. `contentType` is the HTTP header; null when the bytes are a file that begins with its own header
+ * (.mjm, .mjd). The parts are in the order of the package, the one that `start` names before them.
+ * Refusals: PACKAGE_BROKEN, PACKAGE_LIMIT, each with the part's label as its path, as soon as they are certain; what the
+ * sinks had was discarded then, and no more is read. A source or sink that throws goes on throwing.
  */
-export function readMultipart(
-  bytes: Uint8Array,
+export async function streamMultipart<T>(
+  source: AsyncIterable<Uint8Array>,
+  contentType: string | null,
+  open: OpenSink<T>,
+  limits: PackageLimits = packageLimits,
+): Promise<Result<readonly StreamedPart<T>[]>> {
+  const reader = new PackageReader(contentType, limits);
+  const parts: StreamedPart<T>[] = [];
+  const now: { head?: PartHead; sink?: PartSink<T> } = {};
+  const follow = async (events: readonly PartEvent[]): Promise<void> => {
+    for (const event of events) {
+      if (event.kind === 'open') {
+        now.head = event.head;
+        now.sink = await open(event.head);
+      } else if (event.kind === 'bytes') await now.sink!.write(event.bytes);
+      else {
+        const { sink } = now;
+        now.sink = undefined;
+        parts.push({ head: now.head!, content: await sink!.close() });
+      }
+    }
+  };
+  try {
+    for await (const chunk of source) {
+      const events: PartEvent[] = [];
+      const fault = reader.push(chunk, events);
+      await follow(events);
+      if (fault !== null) return refuse(fault);
+    }
+    const events: PartEvent[] = [];
+    const fault = reader.end(events);
+    await follow(events);
+    return fault === null ? rootFirst(parts, reader) : refuse(fault);
+  } finally {
+    await now.sink?.discard();
+  }
+}
+
+/** Reads multipart/related into memory, and checks the order of its parts. Refusals as `streamMultipart`. */
+export async function readMultipart(
+  source: AsyncIterable<Uint8Array>,
   contentType: string | null,
   limits: PackageLimits = packageLimits,
-): Result<Package> {
-  if (bytes.length > limits.maxBytes * 2)
-    return refuseLimit(`The package is larger than ${limits.maxBytes * 2} bytes.`);
-  const outer =
-    contentType === null ? readFileHeader(bytes, limits) : done({ header: contentType, body: bytes });
-  if (!outer.ok) return outer;
-  const type = readMediaType(outer.value.header);
-  if (type === null || type.essence !== 'multipart/related') {
-    return refuseBroken('The package is not of the type multipart/related.');
-  }
-  const boundary = type.parameters.get('boundary') ?? '';
-  // RFC 2046 section 5.1.1: 1 to 70 of these characters, the last no space.
-  if (!/^[0-9A-Za-z'()+_,./:=? -]{0,69}[0-9A-Za-z'()+_,./:=?-]$/.test(boundary)) {
-    return refuseBroken('The package names no boundary, or one that is not allowed.');
-  }
-  const bodies = splitBody(outer.value.body, boundary, limits.maxParts);
-  if (!bodies.ok) return bodies;
-  return readParts(bodies.value, type, limits);
+): Promise<Result<Package>> {
+  const read = await streamMultipart(source, contentType, toMemory, limits);
+  if (!read.ok) return read;
+  const parts = read.value.map(({ head, content }) => ({
+    name: head.name,
+    contentId: head.contentId,
+    mediaType: head.mediaType,
+    bytes: content,
+  }));
+  const ordered = checkOrder({ container: 'multipart', parts });
+  return ordered.ok ? done(ordered.value, read.problems) : ordered;
 }
 
-function readParts(bodies: readonly Uint8Array[], type: MediaType, limits: PackageLimits): Result<Package> {
-  const parts: PackagePart[] = [];
-  const ids = new Set<string>();
-  let total = 0;
-  for (const [index, body] of bodies.entries()) {
-    const part = readPart(body, `part ${index + 1}`, limits);
-    if (!part.ok) return part;
-    total += part.value.bytes.length;
-    if (total > limits.maxBytes) {
-      return refuseLimit(`The package unpacks to more than ${limits.maxBytes} bytes.`, part.value.name);
+/** The part that `start` names (RFC 2387 section 3.2) goes first; without it, the order stays as sent. */
+function rootFirst<T>(
+  parts: readonly StreamedPart<T>[],
+  { start, warnings }: PackageReader,
+): Result<readonly StreamedPart<T>[]> {
+  if (start === undefined) return done(parts, warnings);
+  const wanted = canonicalId(start.replace(/^<|>$/g, ''));
+  const root = parts.find(({ head }) => head.contentId !== null && canonicalId(head.contentId) === wanted);
+  if (root === undefined) return refuseBroken(`The package starts with <${wanted}>, but has no such part.`);
+  return done([root, ...parts.filter((part) => part !== root)], warnings);
+}
+
+/** The outermost level, with the header before it where the package is a file. */
+class PackageReader {
+  readonly #tally: Tally;
+  #level: MultipartLevel | Problem | null;
+  #header: Uint8Array = new Uint8Array();
+  #bytes = 0;
+  start: string | undefined;
+
+  constructor(
+    contentType: string | null,
+    private readonly limits: PackageLimits,
+  ) {
+    this.#tally = new Tally(limits);
+    this.#level = contentType === null ? null : this.#levelOf(contentType);
+  }
+
+  get warnings(): readonly Problem[] {
+    return this.#tally.warnings;
+  }
+
+  push(chunk: Uint8Array, out: PartEvent[]): Problem | null {
+    // Base64 is a third larger than what it means; white space, preamble and epilogue have no other bound.
+    const { maxBytes, maxParts, maxHeaderBytes } = this.limits;
+    const most = maxBytes * 2 + maxParts * maxHeaderBytes;
+    this.#bytes += chunk.length;
+    if (this.#bytes > most) return overLimit(`The package is larger than ${most} bytes.`);
+    if (this.#level instanceof MultipartLevel) return this.#level.push(chunk, out);
+    if (this.#level !== null) return this.#level;
+    this.#header = Buffer.concat([this.#header, chunk]);
+    const end = headerEnd(this.#header.subarray(0, maxHeaderBytes));
+    if (end === null) return this.#header.length > maxHeaderBytes ? noHeader() : null;
+    const written = readHeader(this.#header.subarray(0, end.header))?.get('content-type');
+    this.#level = written === undefined ? noHeader() : this.#levelOf(written);
+    return this.#level instanceof MultipartLevel
+      ? this.#level.push(this.#header.subarray(end.body), out)
+      : this.#level;
+  }
+
+  end(out: PartEvent[]): Problem | null {
+    if (this.#level instanceof MultipartLevel) return this.#level.end(out);
+    return this.#level ?? noHeader();
+  }
+
+  #levelOf(contentType: string): MultipartLevel | Problem {
+    const type = readMediaType(contentType);
+    if (type?.essence !== 'multipart/related') {
+      return broken('The package is not of the type multipart/related.');
     }
-    const id = part.value.contentId?.toLowerCase();
-    if (id !== undefined && ids.has(id)) {
-      return refuseBroken(`Two parts have the Content-ID <${part.value.contentId}>.`, part.value.name);
-    }
-    if (id !== undefined) ids.add(id);
-    parts.push(part.value);
+    this.start = type.parameters.get('start');
+    const boundary = boundaryOf(type);
+    return boundary === null
+      ? broken('The package names no boundary, or one that is not allowed.')
+      : new MultipartLevel(boundary, this.#tally);
   }
-  const ordered = rootFirst(parts, type.parameters.get('start'));
-  return ordered.ok ? checkOrder({ container: 'multipart', parts: ordered.value }) : ordered;
 }
 
-function readPart(body: Uint8Array, label: string, limits: PackageLimits): Result<PackagePart> {
-  const end = headerEnd(body);
-  const headerBytes = end === null ? body.length : end.header;
-  if (headerBytes > limits.maxHeaderBytes) {
-    return refuseLimit(`The header of ${label} is longer than ${limits.maxHeaderBytes} bytes.`, label);
-  }
-  if (end === null) return refuseBroken(`The header of ${label} has no end.`, label);
-  const fields = readHeader(body.subarray(0, end.header));
-  if (fields === null) return refuseBroken(`The header of ${label} is malformed.`, label);
-  const written = fields.get('content-type');
-  const type = written === undefined ? null : readMediaType(written);
-  if (type === null) return refuseBroken(`The header of ${label} has no readable Content-Type.`, label);
-  if (type.essence.startsWith('multipart/') || type.essence.startsWith('message/')) {
-    return refuseLimit(`The ${label} is itself a package; packages are not nested here.`, label);
-  }
-  const contentId = readContentId(fields.get('content-id'));
-  if (fields.has('content-id') && contentId === null) {
-    return refuseBroken(`The Content-ID of ${label} is not of the form <id@host>.`, label);
-  }
-  const encoding = fields.get('content-transfer-encoding') ?? '';
-  const bytes = decodePart(body.subarray(end.body), encoding);
-  if (bytes === null)
-    return refuseBroken(`The bytes of ${label} are not the "${encoding}" they claim.`, label);
-  const name =
-    readFileName(fields.get('content-disposition'), type.parameters.get('name')) ?? contentId ?? label;
-  return done({ name, contentId, mediaType: type.essence, bytes });
-}
-
-/** Where the empty line lies that ends a header, with LF or CRLF; a body that begins with it has no header. */
-function headerEnd(bytes: Uint8Array): { header: number; body: number } | null {
-  const buffer = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-  if (buffer[0] === 0x0a) return { header: 0, body: 1 };
-  if (buffer[0] === 0x0d && buffer[1] === 0x0a) return { header: 0, body: 2 };
-  for (let at = buffer.indexOf(0x0a); at >= 0; at = buffer.indexOf(0x0a, at + 1)) {
-    if (buffer[at + 1] === 0x0a) return { header: at + 1, body: at + 2 };
-    if (buffer[at + 1] === 0x0d && buffer[at + 2] === 0x0a) return { header: at + 1, body: at + 3 };
-  }
-  return null;
-}
-
-function readFileHeader(
-  bytes: Uint8Array,
-  limits: PackageLimits,
-): Result<{ header: string; body: Uint8Array }> {
-  const end = headerEnd(bytes.subarray(0, limits.maxHeaderBytes));
-  const fields = end === null ? null : readHeader(bytes.subarray(0, end.header));
-  const header = fields?.get('content-type');
-  if (end === null || header === undefined) {
-    return refuseBroken('The file does not begin with the header of a package (MIME-Version, Content-Type).');
-  }
-  return done({ header, body: bytes.subarray(end.body) });
+function noHeader(): Problem {
+  return broken('The file does not begin with the header of a package (MIME-Version, Content-Type).');
 }

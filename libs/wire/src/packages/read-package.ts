@@ -1,4 +1,5 @@
-import { done, error, type Result, refuse } from '#libs/kernel';
+import type { Result } from '#libs/kernel';
+import { inStretches } from './byte-source.js';
 import { readMediaType } from './media-type.js';
 import { type Package, type PackageLimits, packageLimits } from './package.js';
 import { readMultipart } from './read-multipart.js';
@@ -35,23 +36,5 @@ export async function readPackage(
 ): Promise<Result<Package>> {
   if (looksLikeZip(bytes)) return readZip(bytes, limits);
   const essence = contentType === null ? undefined : readMediaType(contentType)?.essence;
-  return readMultipart(bytes, essence?.startsWith('multipart/') ? contentType : null, limits);
-}
-
-/**
- * All bytes of a stream, or BODY_TOO_LARGE as soon as there are more than `maxBytes`: the HTTP framework's own limit does
- * not hold for a body that is handed on as a stream. A stream that breaks off throws, as the connection is gone then.
- */
-export async function readBounded(
-  stream: AsyncIterable<Uint8Array>,
-  maxBytes: number,
-): Promise<Result<Uint8Array>> {
-  const chunks: Uint8Array[] = [];
-  let size = 0;
-  for await (const chunk of stream) {
-    size += chunk.length;
-    if (size > maxBytes) return refuse(error('BODY_TOO_LARGE', `The body is larger than ${maxBytes} bytes.`));
-    chunks.push(chunk);
-  }
-  return done(Buffer.concat(chunks, size));
+  return readMultipart(inStretches(bytes), essence?.startsWith('multipart/') ? contentType : null, limits);
 }

@@ -66,6 +66,8 @@ async function judgeDirectory(
     const { fileDataStart } = await zip.readLocalFileHeaderPromise(entry, { minimal: true });
     spans.push({ from: entry.relativeOffsetOfLocalHeader, to: fileDataStart + entry.compressedSize, name });
     total += entry.uncompressedSize;
+    if (entry.uncompressedSize > limits.maxPartBytes)
+      return refuseLimit(`The ZIP entry unpacks to more than ${limits.maxPartBytes} bytes.`, name);
     if (total > limits.maxBytes)
       return refuseLimit(`The ZIP unpacks to more than ${limits.maxBytes} bytes.`, name);
     if (total > limits.ratioFreeBytes && total > packedBytes * limits.maxRatio) {

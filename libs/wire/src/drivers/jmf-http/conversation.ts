@@ -1,7 +1,8 @@
 import type { Device } from '#libs/flow';
 import { type Message, messageId, type NewMessage, parseXml, readJmf, writeJmf } from '#libs/jdf';
 import { type PostOutcome, postXml } from '../../http/post-xml.js';
-import type { PackagePart } from '../../packages/package.js';
+import { gathered } from '../../packages/byte-source.js';
+import type { PartToSend } from '../../packages/package.js';
 import { packageKind, readPackage } from '../../packages/read-package.js';
 import { writeMultipart } from '../../packages/write-multipart.js';
 import type { DriverPorts } from '../device-driver.js';
@@ -28,7 +29,7 @@ export async function say(
   ports: DriverPorts,
   device: Device,
   what: Say,
-  enclosed: readonly PackagePart[] = [],
+  enclosed: readonly PartToSend[] = [],
 ): Promise<Reply> {
   const id = messageId(ports.ids.next());
   const jmf = writeJmf({
@@ -49,10 +50,10 @@ export async function say(
     name: 'message.jmf',
     contentId: null,
     mediaType: JMF_TYPE,
-    bytes: Buffer.from(jmf, 'utf8'),
+    content: Buffer.from(jmf, 'utf8'),
   };
   const pack = writeMultipart({ parts: [message, ...enclosed], encoding: 'base64' }, ports.ids);
-  return readReply(await send(pack.body, pack.contentType), id);
+  return readReply(await send(await gathered(pack.body), pack.contentType), id);
 }
 
 async function readReply(outcome: PostOutcome, id: string): Promise<Reply> {

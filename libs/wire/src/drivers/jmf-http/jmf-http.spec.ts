@@ -4,8 +4,8 @@ import type { Device, Parcel } from '#libs/flow';
 import { seededRandom, uuidV7Source, VirtualClock } from '#libs/kernel';
 import { makeAddressGuard } from '../../address-guard/address-guard.js';
 import { closeConnections } from '../../http/agents.js';
-import { readMultipart } from '../../packages/read-multipart.js';
-import { resolveCid } from '../../packages/resolve-cid.js';
+import { readPackage } from '../../packages/read-package.js';
+import { resolveCid } from '../../packages/resolve-reference.js';
 import type { DriverPorts } from '../device-driver.js';
 import { jmfHttp } from './jmf-http.driver.js';
 
@@ -72,10 +72,10 @@ describe('the JMF driver', () => {
     server = http.createServer((request, answer) => {
       const chunks: Buffer[] = [];
       request.on('data', (chunk: Buffer) => chunks.push(chunk));
-      request.on('end', () => {
+      request.on('end', async () => {
         const contentType = request.headers['content-type'] ?? '';
         const bytes = Buffer.concat(chunks);
-        const pack = contentType.startsWith('multipart/') ? readMultipart(bytes, contentType) : null;
+        const pack = contentType.startsWith('multipart/') ? await readPackage(bytes, contentType) : null;
         if (pack !== null && !pack.ok) throw new Error(pack.problems[0]!.message);
         const jmf = (pack === null ? bytes : Buffer.from(pack.value.parts[0]!.bytes)).toString('utf8');
         const cid = /URL="(cid:[^"]+)"/.exec(jmf)?.[1];

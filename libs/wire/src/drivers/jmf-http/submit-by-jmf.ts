@@ -1,6 +1,6 @@
 import type { Device, DispatchOutcome, Parcel } from '#libs/flow';
 import type { QueueEntry } from '#libs/jdf';
-import type { PackagePart } from '../../packages/package.js';
+import type { PartToSend } from '../../packages/package.js';
 import { type DriverPorts, later, refused, taken } from '../device-driver.js';
 import { type Reply, type Say, say } from './conversation.js';
 import { inWords, isSuccess, mayPass, RETURN } from './return-codes.js';
@@ -49,11 +49,11 @@ function dislikesPackages(reply: Reply): boolean {
 
 function inPackage(ports: DriverPorts, device: Device, parcel: Parcel): Promise<Reply> {
   const contentId = `ticket.${ports.ids.next()}@sidelay`;
-  const ticket: PackagePart = {
+  const ticket: PartToSend = {
     name: `${parcel.jobPartId}.jdf`,
     contentId,
     mediaType: JDF_TYPE,
-    bytes: Buffer.from(parcel.document, 'utf8'),
+    content: Buffer.from(parcel.document, 'utf8'),
   };
   return say(ports, device, submission(parcel, `cid:${contentId}`), [ticket]);
 }
