@@ -5,7 +5,9 @@ const SOURCE_LIMIT = 400;
 const TEST_LIMIT = 800;
 
 /** Files that may be longer, each with its reason: tables of facts and what a tool wrote. */
-const exempt: Readonly<Record<string, string>> = {};
+const exempt: Readonly<Record<string, string>> = {
+  'libs/kernel/src/codes.ts': 'one table, a row for every code; scripts/errors.mjs reads it as one file',
+};
 
 const isCode = (file: string): boolean =>
   /^(libs|apps|scripts|test|docker|\.ci)\//.test(file) &&

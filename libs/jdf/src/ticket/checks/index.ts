@@ -5,6 +5,7 @@ import { nodeStructure } from './node-structure.js';
 import { partitions } from './partitions.js';
 import { processLinks } from './process-links.js';
 import { references } from './references.js';
+import { resourceClass } from './resource-class.js';
 import { template } from './template.js';
 import type { TicketCheck } from './ticket-check.js';
 import { uniqueIds } from './unique-ids.js';
@@ -21,5 +22,6 @@ export const ticketChecks: readonly TicketCheck[] = [
   references,
   linkTargets,
   processLinks,
+  resourceClass,
   partitions,
 ];
