@@ -90,7 +90,7 @@ describe('checking a ticket', () => {
       ticket(
         MEDIA,
         '<MediaLink rRef="m" Usage="Input" CombinedProcessIndex="0 2"/>',
-        'Type="Combined" Types="Cutting Folding"',
+        'Type="ProcessGroup" Types="Cutting Folding"',
       ),
       'JDF_LINK 4 /JDF/ResourceLinkPool/MediaLink',
     ],
