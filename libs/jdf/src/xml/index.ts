@@ -1,7 +1,8 @@
 export * from './build.js';
-export { defaultXmlLimits, type XmlLimits } from './limits.js';
+export { defaultXmlLimits, type XmlLimits, xmlLimitSettings } from './limits.js';
 export { JDF_NAMESPACE, XJDF_NAMESPACE, XSI_NAMESPACE } from './namespaces.js';
 export type * from './node.js';
-export { parseXml } from './parse-xml.js';
+export { parseXml, parseXmlStream } from './parse-xml.js';
 export * from './query.js';
 export { encodeXml, writeElement, writeXml } from './write-xml.js';
+export { XmlReader } from './xml-reader.js';

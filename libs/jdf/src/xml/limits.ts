@@ -10,6 +10,8 @@ export interface XmlLimits {
   readonly attributesPerElement: number;
   /** Characters in one attribute value. */
   readonly attributeLength: number;
+  /** Characters in the name of an element or attribute, prefix included. */
+  readonly nameLength: number;
   /** Character and entity references (`&…;`) in the whole document. */
   readonly references: number;
   /** Characters in one text, CDATA section, comment or processing instruction. */
@@ -23,6 +25,28 @@ export const defaultXmlLimits: XmlLimits = {
   nodes: 1_000_000,
   attributesPerElement: 256,
   attributeLength: 64 * 1024,
+  nameLength: 1024,
   references: 100_000,
   textLength: 1024 * 1024,
 };
+
+/** The setting that raises each limit. Server and command line read them; a refusal names the one that it is about. */
+export const xmlLimitSettings: Readonly<Record<keyof XmlLimits, string>> = {
+  bytes: 'SIDELAY_BODY_LIMIT_MB',
+  depth: 'SIDELAY_XML_DEPTH',
+  elements: 'SIDELAY_XML_ELEMENTS',
+  nodes: 'SIDELAY_XML_NODES',
+  attributesPerElement: 'SIDELAY_XML_ATTRIBUTES',
+  attributeLength: 'SIDELAY_XML_ATTRIBUTE_LENGTH',
+  nameLength: 'SIDELAY_XML_NAME_LENGTH',
+  references: 'SIDELAY_XML_REFERENCES',
+  textLength: 'SIDELAY_XML_TEXT_LENGTH',
+};
+
+/** What a refusal for one limit says: what there is too much of, and how to go on. */
+export function overLimit(limits: XmlLimits, name: keyof XmlLimits, what: string): [string, string] {
+  return [
+    `The document has ${what}.`,
+    `Split the document, or raise ${xmlLimitSettings[name]} (the limit is ${limits[name]} here).`,
+  ];
+}

@@ -12,12 +12,11 @@ export interface XmlAttribute {
   readonly value: string;
 }
 
-/** The text of a start and an end tag as read. Good only as long as name and attributes are the ones it was read with. */
+/** The text of a start and an end tag as read, and the attributes that it was read with, in the same order. */
 export interface TagSource {
   readonly open: string;
   /** '' for an empty-element tag. */
   readonly close: string;
-  readonly name: string;
   readonly attributes: readonly XmlAttribute[];
 }
 
@@ -35,7 +34,10 @@ export interface XmlElement {
   readonly source?: TagSource;
 }
 
-/** Text of a leaf node as read; good only for the value it was read with. */
+/**
+ * Text of a leaf node as read; good only for the value it was read with. A leaf read without it was written just as it
+ * would be written here.
+ */
 export interface LeafSource {
   readonly raw: string;
   readonly value: string;
@@ -68,7 +70,7 @@ export interface XmlInstruction {
 
 export type XmlNode = XmlElement | XmlText | XmlCdata | XmlComment | XmlInstruction;
 
-export type XmlEncoding = 'utf-8' | 'utf-16le' | 'utf-16be';
+export type XmlEncoding = 'utf-8' | 'utf-16le' | 'utf-16be' | 'iso-8859-1' | 'us-ascii';
 
 export interface XmlDocument {
   /** The XML declaration as written, or '' if there is none. */

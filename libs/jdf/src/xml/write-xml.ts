@@ -1,60 +1,106 @@
-import type { LeafSource, XmlAttribute, XmlDocument, XmlElement, XmlNode } from './node.js';
+import { declaredEncoding, isNameOf, renamed } from './encodings.js';
+import { escapeText, referring, writable } from './escape.js';
+import type { LeafSource, XmlDocument, XmlElement, XmlEncoding, XmlNode } from './node.js';
+import { endTag, startTag } from './tag-text.js';
 
 /**
  * The document as text, to be encoded as UTF-8: whatever was read and not changed comes out exactly as it was. Of a
- * document read from UTF-16 the declaration is changed to say UTF-8.
+ * document read from another encoding the declaration is changed to say UTF-8.
  */
 export function writeXml(doc: XmlDocument): string {
-  const declaration =
-    doc.encoding === 'utf-8'
-      ? doc.declaration
-      : doc.declaration.replace(/(encoding\s*=\s*["'])[^"']*/, '$1UTF-8');
-  return declaration + body(doc);
+  const declaration = doc.encoding === 'utf-8' ? doc.declaration : renamed(doc.declaration, 'UTF-8');
+  return declaration + bodyOf(doc, null);
 }
 
-/** The document as bytes in the encoding it was read from, byte order mark included. */
+/**
+ * The document as bytes in the encoding it was read from, byte order mark included. In ISO-8859-1 and US-ASCII, what the
+ * encoding lacks becomes a numeric reference in texts and attribute values. Where a name, comment, instruction or CDATA
+ * section has such a character, no reference may stand, so the whole document is written as UTF-8 and its declaration
+ * says so.
+ */
 export function encodeXml(doc: XmlDocument): Uint8Array {
-  const text = (doc.bom ? '\ufeff' : '') + doc.declaration + body(doc);
-  if (doc.encoding === 'utf-8') return new TextEncoder().encode(text);
-  const bytes = new Uint8Array(text.length * 2);
-  const view = new DataView(bytes.buffer);
-  for (let i = 0; i < text.length; i++) {
-    view.setUint16(i * 2, text.charCodeAt(i), doc.encoding === 'utf-16le');
+  const { encoding } = doc;
+  const declared = declaredEncoding(doc.declaration);
+  if (encoding === 'utf-16le' || encoding === 'utf-16be') return inUtf16(doc, encoding);
+  if (encoding !== 'utf-8' && declared !== undefined && isNameOf(declared, encoding)) {
+    const text = fitting(doc, encoding);
+    if (text !== null) return Uint8Array.from(text, (c) => c.charCodeAt(0));
   }
-  return bytes;
-}
-
-function body(doc: XmlDocument): string {
-  const out: string[] = [];
-  for (const node of doc.before) write(node, out);
-  write(doc.root, out);
-  for (const node of doc.after) write(node, out);
-  return out.join('');
+  const honest = declared === undefined || isNameOf(declared, 'utf-8');
+  const declaration = honest ? doc.declaration : renamed(doc.declaration, 'UTF-8');
+  return new TextEncoder().encode((doc.bom ? '\ufeff' : '') + declaration + bodyOf(doc, null));
 }
 
 /** One element with all that is in it, as text. */
 export function writeElement(element: XmlElement): string {
   const out: string[] = [];
-  write(element, out);
+  new Writer(out, null).write(element);
   return out.join('');
 }
 
-function write(node: XmlNode, out: string[]): void {
-  switch (node.kind) {
-    case 'element':
-      writeTags(node, out);
-      return;
-    case 'text':
-      out.push(unchanged(node) ?? escapeText(node.value));
-      return;
-    case 'cdata':
-      out.push(unchanged(node) ?? `<![CDATA[${node.value.replaceAll(']]>', ']]]]><![CDATA[>')}]]>`);
-      return;
-    case 'comment':
-      out.push(unchanged(node) ?? `<!--${node.value.replaceAll('--', '- -').replace(/-$/, '- ')}-->`);
-      return;
-    case 'instruction':
-      out.push(unchanged(node) ?? `<?${node.target} ${node.value.replaceAll('?>', '? >')}?>`);
+function inUtf16(doc: XmlDocument, encoding: 'utf-16le' | 'utf-16be'): Uint8Array {
+  const text = `\ufeff${doc.declaration}${bodyOf(doc, null)}`;
+  const view = new DataView(new ArrayBuffer(text.length * 2));
+  for (let i = 0; i < text.length; i++) view.setUint16(i * 2, text.charCodeAt(i), encoding === 'utf-16le');
+  return new Uint8Array(view.buffer);
+}
+
+/** The document in a one-byte encoding; null if something in it cannot be written there. */
+function fitting(doc: XmlDocument, encoding: XmlEncoding): string | null {
+  const misfit = encoding === 'us-ascii' ? /[\u0080-\u{10ffff}]/gu : /[\u0100-\u{10ffff}]/gu;
+  const text = doc.declaration + bodyOf(doc, misfit);
+  // Where a reference may stand there is one now; what is left stands where none may.
+  return text.search(misfit) < 0 ? text : null;
+}
+
+function bodyOf(doc: XmlDocument, misfit: RegExp | null): string {
+  const out: string[] = [];
+  const writer = new Writer(out, misfit);
+  for (const node of doc.before) writer.write(node);
+  writer.write(doc.root);
+  for (const node of doc.after) writer.write(node);
+  return out.join('');
+}
+
+class Writer {
+  constructor(
+    private readonly out: string[],
+    /** The characters to be written as references where they may be. */
+    private readonly misfit: RegExp | null,
+  ) {}
+
+  write(node: XmlNode): void {
+    const { out } = this;
+    switch (node.kind) {
+      case 'element':
+        out.push(this.tag(node));
+        for (const child of node.children) this.write(child);
+        out.push(endTag(node));
+        return;
+      case 'text':
+        out.push(this.referring(unchanged(node) ?? escapeText(node.value)));
+        return;
+      case 'cdata':
+        out.push(unchanged(node) ?? cdata(writable(node.value)));
+        return;
+      case 'comment':
+        out.push(unchanged(node) ?? comment(writable(node.value)));
+        return;
+      case 'instruction':
+        out.push(unchanged(node) ?? instruction(node.target, writable(node.value)));
+    }
+  }
+
+  private tag(element: XmlElement): string {
+    const tag = startTag(element);
+    const { misfit } = this;
+    if (misfit === null || tag.search(misfit) < 0) return tag;
+    const names = [element.name, ...element.attributes.map(({ name }) => name)];
+    return names.some((name) => name.search(misfit) >= 0) ? tag : this.referring(tag);
+  }
+
+  private referring(text: string): string {
+    return this.misfit === null ? text : referring(text, this.misfit);
   }
 }
 
@@ -62,41 +108,7 @@ function unchanged(node: { readonly value: string; readonly source?: LeafSource 
   return node.source?.value === node.value ? node.source.raw : undefined;
 }
 
-function writeTags(element: XmlElement, out: string[]): void {
-  const { name, attributes, children, source } = element;
-  const kept = source !== undefined && source.name === name && source.attributes === attributes;
-  const open = kept
-    ? source.open
-    : `<${name}${attributes.map(writeAttribute).join('')}${children.length ? '' : '/'}>`;
-  if (children.length === 0) {
-    out.push(open, kept ? source.close : '');
-    return;
-  }
-  // An element read as empty that has got children keeps its start tag, less the slash.
-  out.push(open.endsWith('/>') ? `${open.slice(0, -2)}>` : open);
-  for (const child of children) write(child, out);
-  out.push(kept && source.close !== '' ? source.close : `</${name}>`);
-}
-
-function writeAttribute(attribute: XmlAttribute): string {
-  return ` ${attribute.name}="${escapeAttribute(attribute.value)}"`;
-}
-
-const ENTITIES: Record<string, string> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-  '\n': '&#10;',
-  '\r': '&#13;',
-  '\t': '&#9;',
-};
-
-// A reader turns unescaped line ends and tabs in an attribute into blanks (XML 1.0 section 3.3.3).
-function escapeAttribute(value: string): string {
-  return value.replace(/[&<"\n\r\t]/g, (c) => ENTITIES[c]!);
-}
-
-function escapeText(value: string): string {
-  return value.replace(/[&<>\r]/g, (c) => ENTITIES[c]!);
-}
+const cdata = (value: string): string => `<![CDATA[${value.replaceAll(']]>', ']]]]><![CDATA[>')}]]>`;
+const comment = (value: string): string => `<!--${value.replaceAll('--', '- -').replace(/-$/, '- ')}-->`;
+const instruction = (target: string, value: string): string =>
+  `<?${target}${value === '' ? '' : ' '}${value.replaceAll('?>', '? >')}?>`;

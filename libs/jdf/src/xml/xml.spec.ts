@@ -89,11 +89,14 @@ describe('reading and writing XML', () => {
 });
 
 describe('changing a document', () => {
-  it('writes only the changed tag anew and everything else as it was', () => {
+  it('writes only the changed attributes anew and everything else as it was', () => {
     const doc = read(TICKET);
     const m2 = findById(doc, 'm2')!;
     const next = replaceElements(doc, new Map([[m2, withAttributes(m2, { ID: 'm3', Weight: 90.5 })]]));
-    const expected = TICKET.replace('<j:Media ID="m2"></j:Media  >', '<j:Media ID="m3" Weight="90.5"/>');
+    const expected = TICKET.replace(
+      '<j:Media ID="m2"></j:Media  >',
+      '<j:Media ID="m3" Weight="90.5"></j:Media  >',
+    );
     expect(writeXml(next)).toBe(expected);
     expect(writeXml(doc)).toBe(TICKET);
   });
@@ -201,7 +204,7 @@ describe('refusing XML', () => {
   });
 
   it('refuses an encoding in the declaration that the bytes do not have', () => {
-    for (const name of ['ISO-8859-1', 'UTF-16', 'UTF-7']) {
+    for (const name of ['UTF-16', 'UTF-7', 'windows-1252']) {
       const bytes = new TextEncoder().encode(`<?xml version="1.0" encoding="${name}"?><a/>`);
       expect(refusal(bytes)).toEqual(at('NOT_TEXT', 1, null));
     }
