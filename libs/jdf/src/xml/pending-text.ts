@@ -75,6 +75,11 @@ export class PendingText {
     return text;
   }
 
+  /** Takes the blanks that the open text begins with. */
+  takeBlanks(): string {
+    return this.take(this.#taken + /^[ \t\r\n]*/.exec(this.#open)![0].length);
+  }
+
   /** Takes the text up to a position only if it is this one; spares a copy of what is known already. */
   takeIf(text: string, end: number): boolean {
     const from = this.#taken - this.#pieceAt;

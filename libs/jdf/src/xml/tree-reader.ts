@@ -61,7 +61,9 @@ export class TreeReader {
     this.#limits = limits;
     const parser = this.#parser;
     parser.on('error', (fault) => this.#stop('XML_NOT_WELL_FORMED', sentence(fault.message)));
-    parser.on('xmldecl', ({ encoding }) => {
+    parser.on('xmldecl', ({ version, encoding }) => {
+      if (version === '1.1')
+        this.#stop('XML_NOT_WELL_FORMED', 'XML 1.1 is not read; tickets and messages are XML 1.0.');
       this.#declaration = this.#pending.take(parser.position);
       if (encoding !== undefined) declared(encoding);
     });
@@ -132,13 +134,24 @@ export class TreeReader {
     return value;
   }
 
+  /** The parser says nothing of blanks before the first tag, comment or instruction. */
+  #blanksBefore(): void {
+    if (this.#nodeCount > 0 || this.#declaration !== '') return;
+    const raw = this.#pending.takeBlanks();
+    const value = raw.replace(/\r\n?/g, '\n');
+    if (raw !== '')
+      this.#add(raw === value ? { kind: 'text', value } : { kind: 'text', value, source: { raw, value } });
+  }
+
   #marked(kind: 'cdata' | 'comment', value: string, end: number): void {
+    this.#blanksBefore();
     const raw = this.#pending.take(end);
     this.#checkLength(kind, raw);
     this.#add(raw.includes('\r') ? { kind, value, source: { raw, value } } : { kind, value });
   }
 
   #instruction(target: string, value: string): void {
+    this.#blanksBefore();
     const raw = this.#pending.take(this.#parser.position);
     this.#checkLength('instruction', raw);
     if (target.includes(':'))
@@ -152,6 +165,7 @@ export class TreeReader {
     if (this.#stack.length >= depth) this.#limit('depth', `more than ${depth} elements inside one another`);
     if (++this.#elements > elements) this.#limit('elements', `more than ${elements} elements`);
     this.#checkName(name);
+    this.#blanksBefore();
     this.#prefixed = 0;
     this.#declares = false;
     // The character after the name has been read already; it may be the end of the line.

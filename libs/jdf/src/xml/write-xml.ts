@@ -24,7 +24,7 @@ export function encodeXml(doc: XmlDocument): Uint8Array {
   if (encoding === 'utf-16le' || encoding === 'utf-16be') return inUtf16(doc, encoding);
   if (encoding !== 'utf-8' && declared !== undefined && isNameOf(declared, encoding)) {
     const text = fitting(doc, encoding);
-    if (text !== null) return Uint8Array.from(text, (c) => c.charCodeAt(0));
+    if (text !== null) return oneByteEach(text);
   }
   const honest = declared === undefined || isNameOf(declared, 'utf-8');
   const declaration = honest ? doc.declaration : renamed(doc.declaration, 'UTF-8');
@@ -43,6 +43,12 @@ function inUtf16(doc: XmlDocument, encoding: 'utf-16le' | 'utf-16be'): Uint8Arra
   const view = new DataView(new ArrayBuffer(text.length * 2));
   for (let i = 0; i < text.length; i++) view.setUint16(i * 2, text.charCodeAt(i), encoding === 'utf-16le');
   return new Uint8Array(view.buffer);
+}
+
+function oneByteEach(text: string): Uint8Array {
+  const bytes = new Uint8Array(text.length);
+  for (let i = 0; i < text.length; i++) bytes[i] = text.charCodeAt(i);
+  return bytes;
 }
 
 /** The document in a one-byte encoding; null if something in it cannot be written there. */
