@@ -23,7 +23,14 @@ describe('checking a document of any kind', () => {
     ],
     [['jmf', '1.7', 'warning JMF_TYPE 1'], `<JMF ${JMF}><Query ID="a" Type="Track"/></JMF>`],
     [['jmf', '1.7', 'error JMF_CONTENT 1'], `<JMF ${JMF}/>`],
-    [['xjdf', '2.1'], '<XJDF xmlns="http://www.CIP4.org/JDFSchema_2_0" Version="2.1"/>'],
+    [
+      ['xjdf', '2.1'],
+      '<XJDF xmlns="http://www.CIP4.org/JDFSchema_2_0" Version="2.1" JobID="j" Types="Product"/>',
+    ],
+    [
+      ['xjdf', '2.1', 'error JDF_VALUE 2', 'error JDF_MISSING 1'],
+      '<XJDF xmlns="http://www.CIP4.org/JDFSchema_2_0" Version="2.1"\n JobID="two words"/>',
+    ],
     [['unknown', null, 'error XML_NAMESPACE 1'], '<JDF/>'],
   ])('gives %j', (expected, text) => {
     expect(verdict(text)).toEqual(expected);

@@ -1,4 +1,6 @@
 import type { Problem } from '#libs/kernel';
+import { checkStructure, jdfRules, type StructureRules, xjdfRules } from './check/index.js';
+import { Findings } from './codec/index.js';
 import { readJmf } from './jmf/index.js';
 import { checkTicket, type DocumentKind, kindOf } from './ticket/index.js';
 import { attributeOf, type XmlDocument } from './xml/index.js';
@@ -11,16 +13,26 @@ export interface DocumentVerdict {
 }
 
 /**
- * What kind of document it is and what is wrong with it. Tickets and messages of the older generation are checked;
- * of XJDF and XJMF only root and namespace. A message of a type not served here is no fault of the document: a warning.
+ * What kind of document it is and what is wrong with it: structure against the standard's tables for all four, and what
+ * no schema can find. A message of a type not served here is no fault of the document: a warning.
  */
 export function checkDocument(doc: XmlDocument): DocumentVerdict {
   const version = attributeOf(doc.root, 'Version') ?? null;
   const kind = kindOf(doc);
   if (!kind.ok) return { kind: 'unknown', version, problems: kind.problems };
-  if (kind.value === 'jdf') return { kind: 'jdf', version, problems: checkTicket(doc) };
-  if (kind.value === 'jmf') return { kind: 'jmf', version, problems: checkMessages(doc) };
-  return { kind: kind.value, version, problems: [] };
+  return { kind: kind.value, version, problems: problemsOf(doc, kind.value) };
+}
+
+function problemsOf(doc: XmlDocument, kind: DocumentKind): readonly Problem[] {
+  if (kind === 'jdf') return [...structureOf(doc, jdfRules()), ...checkTicket(doc)];
+  if (kind === 'jmf') return [...structureOf(doc, jdfRules()), ...checkMessages(doc)];
+  return structureOf(doc, xjdfRules());
+}
+
+function structureOf(doc: XmlDocument, rules: StructureRules): readonly Problem[] {
+  const findings = new Findings(doc, { missing: 'JDF_MISSING', wrong: 'JDF_VALUE' });
+  checkStructure(doc.root, rules, findings);
+  return findings.problems;
 }
 
 function checkMessages(doc: XmlDocument): readonly Problem[] {

@@ -1,3 +1,4 @@
+export * from './check/index.js';
 export { checkDocument, type DocumentVerdict } from './check-document.js';
 export {
   dataTypes,

@@ -127,6 +127,20 @@ export const codes = {
     'Correct the value; the message names what is possible.',
   ),
   JDF_MISSING: row('Something required is missing', 422, 4, 'info', 'Add what the message names.'),
+  JDF_UNKNOWN: row(
+    'The standard has no such attribute, element or text there',
+    422,
+    4,
+    'info',
+    'Correct the name, move it to where it belongs, or give it a namespace of its own.',
+  ),
+  JDF_CHILDREN: row(
+    'An element holds others too often, too seldom or in the wrong order',
+    422,
+    4,
+    'info',
+    'Add, remove or move what the message names.',
+  ),
   JDF_DANGLING: row(
     'A reference leads nowhere',
     422,

@@ -1,5 +1,5 @@
 import { type Order, type Plant, planOnPress } from '#libs/craft';
-import { checkTicket, kindOf, parseXml, readProduct, type XmlDocument } from '#libs/jdf';
+import { checkDocument, kindOf, parseXml, readProduct, type XmlDocument } from '#libs/jdf';
 import { done, error, hasErrors, type Problem, type Result, refuse } from '#libs/kernel';
 import { orderFromProduct, readOrder } from '../definitions/index.js';
 import type { DocumentKind } from '../state/ticket.js';
@@ -91,7 +91,7 @@ function jsonProblem(text: string, message: string): Problem {
 
 function readJdf(document: XmlDocument, plant: Plant, presses: PressStates): Reading {
   const [jobId, name] = namesOf(document);
-  const found = checkTicket(document);
+  const found = checkDocument(document).problems;
   if (hasErrors(found)) return nothingRead('jdf', found, jobId, name);
   const product = readProduct(document);
   if (!product.ok) return nothingRead('jdf', [...found, ...product.problems], jobId, name);

@@ -1,5 +1,5 @@
 import { type Code, error, type Problem, type Severity, warning } from '#libs/kernel';
-import { pathOf, type XmlDocument, type XmlElement } from '../xml/index.js';
+import { lineOfAttribute, pathOf, type XmlDocument, type XmlElement } from '../xml/index.js';
 
 // A document can repeat one mistake thousands of times; nobody reads further than this.
 const MOST = 100;
@@ -24,10 +24,17 @@ export class Findings {
     return this.#errors >= MOST;
   }
 
-  error(code: Code, el: XmlElement, message: string, hint: string | null = null): void {
+  /** An error of an element, or of one of its attributes, which may stand some lines further down. */
+  error(
+    code: Code,
+    el: XmlElement,
+    message: string,
+    hint: string | null = null,
+    attribute: string | null = null,
+  ): void {
     if (this.full) return;
     this.#errors++;
-    this.#problems.push(error(code, message, this.#where(el, hint)));
+    this.#problems.push(error(code, message, this.#where(el, hint, attribute)));
   }
 
   warning(code: Code, el: XmlElement, message: string, hint: string | null = null): void {
@@ -52,13 +59,19 @@ export class Findings {
       el,
       `${attribute}="${shown}" is not possible in ${el.name}.`,
       `${attribute} is ${expects}.`,
+      attribute,
     );
   }
 
   #where(
     el: XmlElement,
     hint: string | null,
+    attribute: string | null = null,
   ): { line: number | null; path: string | null; hint: string | null } {
-    return { line: el.line || null, path: pathOf(this.doc, el) || null, hint };
+    return {
+      line: (attribute === null ? el.line : lineOfAttribute(el, attribute)) || null,
+      path: pathOf(this.doc, el) || null,
+      hint,
+    };
   }
 }

@@ -35,6 +35,9 @@ export abstract class Dictionary {
   /** The type of an element that stands alone or inside something foreign. */
   abstract elementType(name: string): ElementType | undefined;
 
+  /** The type that xsi:type names; undefined if the standard has none. */
+  abstract namedType(name: string): ElementType | undefined;
+
   /** The type of a child element; undefined if it may not stand there. */
   childType(parent: ElementType, name: string): ElementType | undefined {
     const child = parent.children.get(name);
@@ -96,8 +99,11 @@ export function attributeMap(
 export function childMap(
   base: ReadonlyMap<string, ChildType> | undefined,
   own: readonly ChildType[],
-): ReadonlyMap<string, ChildType> {
+): { children: ReadonlyMap<string, ChildType>; limited: readonly ChildType[] } {
   const children = new Map(base);
   for (const child of own) children.set(child.name, child);
-  return children;
+  const limited = [...children.values()].filter(
+    ({ min, max, key }) => key !== 'ResourceRef' && (min > 0 || max < Number.POSITIVE_INFINITY),
+  );
+  return { children, limited };
 }

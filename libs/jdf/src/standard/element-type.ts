@@ -19,6 +19,8 @@ export interface ElementType {
   readonly required: readonly AttributeFact[];
   /** Children by name, without those that stand for a head. */
   readonly children: ReadonlyMap<string, ChildType>;
+  /** Those of the children whose number is limited. */
+  readonly limited: readonly ChildType[];
   readonly heads: readonly string[];
   /** The children in order where order counts; else null. */
   readonly sequence: readonly ParticleFact[] | null;

@@ -1,6 +1,9 @@
 import { attributeMap, childFacts, childMap, Dictionary, type FactTables, inForm } from './dictionary.js';
 import type { ChildType, ElementType } from './element-type.js';
+import type { ProcessRule } from './link-rules.js';
 import type { AttributeFact, ChildFact, KindRow, ResourceForm } from './notation.js';
+
+import { everyProcessTakes } from './process-links.js';
 
 const MANY = { min: 0, max: Number.POSITIVE_INFINITY, versions: null };
 const CLASSES: ReadonlySet<string> = new Set([
@@ -41,14 +44,21 @@ const OTHER_KINDS: Readonly<Record<string, string>> = {
   Resource: 'Resource.root',
 };
 
+/** Types that xsi:type knows by another name. */
+const OTHER_TYPES: Readonly<Record<string, string>> = {
+  JDFAbstractNode: 'ProcessNode',
+  JDFProcessNode: 'JDF',
+  JMFRootMessage: 'JMF',
+};
+
 export interface JdfTables extends FactTables {
-  /** The links of each process, `any` for all; those of every process under the name `every process`. */
-  readonly processes: ReadonlyMap<string, readonly string[]>;
+  /** What each process takes and makes. */
+  readonly processes: ReadonlyMap<string, ProcessRule>;
 }
 
 /** The first generation: JDF and JMF. */
 export class JdfDictionary extends Dictionary {
-  readonly #processes: ReadonlyMap<string, readonly string[]>;
+  readonly #processes: ReadonlyMap<string, ProcessRule>;
 
   constructor(tables: JdfTables) {
     super(tables);
@@ -62,7 +72,7 @@ export class JdfDictionary extends Dictionary {
 
   /** Names of the processes that a node can be. */
   get processNames(): readonly string[] {
-    return [...this.#processes.keys()].filter((name) => name !== EVERY);
+    return [...this.#processes.keys()].filter((name) => !this.rows.has(name));
   }
 
   isResource(name: string): boolean {
@@ -82,6 +92,10 @@ export class JdfDictionary extends Dictionary {
     return this.isReference(name)
       ? this.typeOf(name.endsWith('Ref') ? 'ResourceRef' : 'ResourceLink')
       : undefined;
+  }
+
+  override namedType(name: string): ElementType | undefined {
+    return this.typeOf(Object.hasOwn(OTHER_TYPES, name) ? OTHER_TYPES[name]! : name);
   }
 
   override isMember(head: string, name: string): boolean {
@@ -121,7 +135,7 @@ export class JdfDictionary extends Dictionary {
       base,
       versions: row.versions,
       ...attributeMap(base, row.attributes),
-      children: childMap(inherited, [...generic, ...own]),
+      ...childMap(inherited, [...generic, ...own]),
       heads: [...(flags.has('restricted') ? [] : (base?.heads ?? [])), ...headsOf(row, null)],
       sequence: null,
       counted: flags.has('counted'),
@@ -150,11 +164,7 @@ export class JdfDictionary extends Dictionary {
       base,
       versions: row.versions,
       ...attributeMap(base, facts),
-      children: childMap(undefined, [
-        ...GENERIC,
-        ...(flags.has('no-resource-generic') ? [] : OF_RESOURCES),
-        ...own,
-      ]),
+      ...childMap(undefined, [...GENERIC, ...(flags.has('no-resource-generic') ? [] : OF_RESOURCES), ...own]),
       heads: headsOf(row, form),
       sequence: null,
       counted: false,
@@ -169,23 +179,24 @@ export class JdfDictionary extends Dictionary {
   /** A process node has what every node has and the links of its process. */
   private makeProcess(key: string): ElementType | undefined {
     const name = key.endsWith(POOL) ? key.slice(0, -POOL.length) : key;
-    const links = name === EVERY ? undefined : this.#processes.get(name);
-    if (links === undefined) return undefined;
+    const rule = this.#processes.get(name);
+    if (rule === undefined) return undefined;
     if (key === name) {
       const node = this.typeOf('Product')!;
       const pool = { name: 'ResourceLinkPool', key: `${name}${POOL}`, ...MANY };
       const children = new Map([...node.children].filter(([child]) => child !== 'JDF'));
-      return { ...node, key, children: childMap(children, [pool]) };
+      return { ...node, key, ...childMap(children, [pool]) };
     }
-    if (links[0] === 'any') return { ...this.typeOf('GeneralProcessResLinkPool')!, key };
+    const links = new Set(rule.links.map((link) => link.name));
+    if (links.has('any')) return { ...this.typeOf('GeneralProcessResLinkPool')!, key };
     const base = this.typeOf('ResourceLinkPool')!;
-    const all = [...links, ...this.#processes.get(EVERY)!];
+    const all = [...links, ...everyProcessTakes];
     const own = all.map((resource) => ({ name: `${resource}Link`, key: 'ResourceLink', ...MANY }));
     return {
       ...base,
       key,
       base,
-      children: childMap(base.children, [...GENERIC, ...own]),
+      ...childMap(base.children, [...GENERIC, ...own]),
       foreignElements: true,
     };
   }
@@ -211,7 +222,6 @@ export class JdfDictionary extends Dictionary {
   }
 }
 
-const EVERY = 'every process';
 const POOL = '/ResourceLinkPool';
 
 function headsOf(row: KindRow, form: ResourceForm | null): string[] {

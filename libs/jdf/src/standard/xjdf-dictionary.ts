@@ -15,6 +15,10 @@ export class XjdfDictionary extends Dictionary {
     return this.typeOf(name);
   }
 
+  override namedType(name: string): ElementType | undefined {
+    return this.typeOf(name);
+  }
+
   override isMember(head: string, name: string): boolean {
     if (head === 'SpecificResource') return this.rows.get(name)?.base === head;
     const members = this.tables.heads.get(head) ?? [];
@@ -37,7 +41,7 @@ export class XjdfDictionary extends Dictionary {
       base,
       versions: row.versions,
       ...attributeMap(base, row.attributes),
-      children: childMap(base?.children, own),
+      ...childMap(base?.children, own),
       heads: [...(base?.heads ?? []), ...facts.filter(({ head }) => head).map(({ name }) => name)],
       sequence: [...(base?.sequence ?? []), ...row.content],
       counted: true,

@@ -5,9 +5,9 @@ import { ticketChecks, ticketOf } from './checks/index.js';
 import { kindOf } from './kind.js';
 
 /**
- * What is wrong with a JDF ticket beyond its XML: each finding with line, XPath and remedy, errors and warnings. Foreign
- * elements and capability descriptions are passed over. Empty for a sound ticket; for a document that is no JDF, why it
- * is none.
+ * What is wrong with a JDF ticket that no schema can find: each finding with line, XPath and remedy, errors and warnings.
+ * Foreign elements and capability descriptions are passed over. Empty for a sound ticket; for a document that is no JDF,
+ * why it is none. `checkDocument` checks structure and values too.
  */
 export function checkTicket(doc: XmlDocument): readonly Problem[] {
   const kind = kindOf(doc);

@@ -1,6 +1,12 @@
 export * from './build.js';
 export { defaultXmlLimits, type XmlLimits, xmlLimitSettings } from './limits.js';
-export { JDF_NAMESPACE, XJDF_NAMESPACE, XSI_NAMESPACE } from './namespaces.js';
+export {
+  JDF_NAMESPACE,
+  XJDF_NAMESPACE,
+  XML_NAMESPACE,
+  XMLNS_NAMESPACE,
+  XSI_NAMESPACE,
+} from './namespaces.js';
 export type * from './node.js';
 export { parseXml, parseXmlStream } from './parse-xml.js';
 export * from './query.js';

@@ -107,3 +107,14 @@ export function pathOf(doc: XmlDocument, el: XmlElement): string {
   }
   return path;
 }
+
+/** The line that an attribute stands on, as far as the text of its start tag is known; else that of the element. */
+export function lineOfAttribute(el: XmlElement, name: string): number {
+  const tag = el.source?.open ?? '';
+  // Values cannot hold a bare "<", so the first name after white space and before "=" outside quotes is the attribute.
+  const names = /[ \t\r\n]([^\s=]+)[ \t\r\n]*=[ \t\r\n]*(?:"[^"]*"|'[^']*')/g;
+  for (let match = names.exec(tag); match !== null; match = names.exec(tag)) {
+    if (match[1] === name) return el.line + tag.slice(0, match.index + 1).split(/\r\n|\r|\n/).length - 1;
+  }
+  return el.line;
+}

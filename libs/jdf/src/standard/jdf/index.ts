@@ -1,4 +1,5 @@
 import { JdfDictionary } from '../jdf-dictionary.js';
+import { processRules } from '../link-rules.js';
 import { readKinds, readLists } from '../notation.js';
 import { capabilities } from './capabilities.js';
 import { enumerations } from './enumerations.js';
@@ -15,7 +16,6 @@ import { parametersHToL } from './parameters-h-l.js';
 import { parametersMToP } from './parameters-m-p.js';
 import { parametersQToR } from './parameters-q-r.js';
 import { parametersSToZ } from './parameters-s-z.js';
-import { processes } from './processes.js';
 import { structure } from './structure.js';
 import { subElementsAToL } from './sub-elements-a-l.js';
 import { subElementsMToZ } from './sub-elements-m-z.js';
@@ -47,7 +47,7 @@ export function jdfDictionary(): JdfDictionary {
     kinds: KINDS.flatMap(readKinds),
     heads: readLists(heads),
     lists: readLists(enumerations),
-    processes: readLists(processes),
+    processes: processRules,
   });
   return made;
 }

@@ -94,7 +94,7 @@ CostCenter
 Crease : Resource.inline
   double: Depth{1.2-} Travel{1.2-1.5}
   XYPair: RelativeStartPosition{1.2-} RelativeWorkingPath{1.2-} StartPosition WorkingPath
-  Share: RelativeTravel{1.2-1.5}
+  RelativeTravel: RelativeTravel{1.2-1.5}
   WorkingDirection: WorkingDirection
 Cut : Resource.inline
   double: CutWidth{1.4-}
@@ -139,7 +139,7 @@ FitPolicy
   FitPolicySizePolicy: SizePolicy
 Fold
   From: From!
-  Share: RelativeTravel
+  RelativeTravel: RelativeTravel
   To: To!
   double: Travel
 FoldOperation restricted no-generic

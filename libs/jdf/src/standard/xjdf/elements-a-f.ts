@@ -29,7 +29,7 @@ AssemblyItem
   IDREF: ChildRef!
 AssemblySection
   NMTOKEN: BinderySignatureID! ExternalID
-  intFrom2: CommonFolds
+  CommonFolds: CommonFolds
   string: DescriptiveName
   > AssemblySection*
 AuditPool

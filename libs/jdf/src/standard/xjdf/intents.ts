@@ -9,7 +9,7 @@ BindingIntent : ProductIntent
   BindingOrder: BindingOrder
   Edge: BindingSide
   BindingType: BindingType!
-  IDREFSFrom2: ChildRefs
+  ChildRefs: ChildRefs
   > AdhesiveNote? EdgeGluing? HardCoverBinding? LooseBinding? SaddleStitching? SideStitching?
     SoftCoverBinding? Tabs?
 ColorIntent : ProductIntent

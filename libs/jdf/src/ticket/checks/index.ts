@@ -1,4 +1,3 @@
-import { attributes } from './attributes.js';
 import { combined } from './combined.js';
 import { linkTargets } from './link-targets.js';
 import { nodeStructure } from './node-structure.js';
@@ -6,6 +5,7 @@ import { partitions } from './partitions.js';
 import { processLinks } from './process-links.js';
 import { references } from './references.js';
 import { resourceClass } from './resource-class.js';
+import { statedVersion } from './stated-version.js';
 import { template } from './template.js';
 import type { TicketCheck } from './ticket-check.js';
 import { uniqueIds } from './unique-ids.js';
@@ -14,7 +14,7 @@ export { type Ticket, ticketOf } from './ticket-check.js';
 
 /** Every check of a ticket, in the order in which their findings are told: first what keeps others from being true. */
 export const ticketChecks: readonly TicketCheck[] = [
-  attributes,
+  statedVersion,
   template,
   nodeStructure,
   combined,

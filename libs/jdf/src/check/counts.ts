@@ -1,0 +1,43 @@
+import type { Findings } from '../codec/index.js';
+import type { ChildType, ElementType } from '../standard/index.js';
+import { attributeOf, type XmlElement } from '../xml/index.js';
+
+/**
+ * How often each child stands in an element whose children have no order. The schema only notes these numbers, so what
+ * is missing or too much is a warning, but where a kind's numbers are enforced. What a partitioned resource lacks may be
+ * in its parts, and what a part lacks comes from around it.
+ */
+export function checkCounts(
+  el: XmlElement,
+  type: ElementType,
+  children: readonly XmlElement[],
+  findings: Findings,
+): void {
+  if (type.identical) checkIdentical(el, children, findings);
+  if (type.limited.length === 0) return;
+  const severity = type.counted ? 'error' : 'warning';
+  const partial = type.key.endsWith('.part') || attributeOf(el, 'PartIDKeys') !== undefined;
+  for (const limit of type.limited) {
+    const found = children.filter(({ local }) => local === limit.name || local === `${limit.name}Ref`);
+    if (found.length > limit.max) {
+      const hint = `There may be ${limit.max === 1 ? 'one' : limit.max}.`;
+      findings.tell(
+        severity,
+        'JDF_CHILDREN',
+        found[limit.max]!,
+        `${el.name} has ${limit.name} too often.`,
+        hint,
+      );
+    } else if (found.length < limit.min && !partial) {
+      findings.tell(severity, 'JDF_CHILDREN', el, `${el.name} has no ${limit.name}.`, addition(limit));
+    }
+  }
+}
+
+const addition = ({ name, min }: ChildType): string => `Add ${min === 1 ? name : `${min} ${name}`}.`;
+
+function checkIdentical(el: XmlElement, children: readonly XmlElement[], findings: Findings): void {
+  if (children.length < 2 || !children.some(({ local }) => local === 'Identical')) return;
+  const hint = 'All else is that of the part which it is identical to.';
+  findings.error('JDF_PARTITION', el, `${el.name} has Identical and other elements beside it.`, hint);
+}

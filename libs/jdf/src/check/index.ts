@@ -1,0 +1,3 @@
+export { jdfRules, xjdfRules } from './rules.js';
+export { checkStructure } from './structure.js';
+export type { StructureRules } from './structure-rules.js';
