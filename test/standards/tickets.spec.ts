@@ -52,6 +52,8 @@ const wrong: Readonly<Record<string, readonly string[]>> = {
     'error JDF_PARTITION 12 /jdf:JDF/jdf:ResourcePool/Preview/Preview',
   ],
   'jdf/samples/structure/invalidDegeneratePartition.jdf': [
+    'error JDF_PARTITION 10 /jdf:JDF/jdf:ResourcePool/Component[1]',
+    'error JDF_PARTITION 12 /jdf:JDF/jdf:ResourcePool/Component[2]',
     'error JDF_PARTITION 16 /jdf:JDF/jdf:ResourcePool/FoldingParams/FoldingParams',
   ],
   'jdf/samples/structure/invalidInlinePartitionedMedia.jdf': [
@@ -59,6 +61,7 @@ const wrong: Readonly<Record<string, readonly string[]>> = {
   ],
   'jdf/samples/structure/ptExpMediaWithInvalidMediaRef.jdf': [
     'error JDF_DANGLING 20 /JDF/ResourceLinkPool/ExposedMediaLink',
+    'error JDF_PARTITION 15 /JDF/ResourcePool/ExposedMedia/MediaRef',
   ],
   'jdf/samples/structure/ptExpMediaWithInvalidPartitioning.jdf': [
     'error JDF_DANGLING 20 /jdf:JDF/jdf:ResourceLinkPool/jdf:ExposedMediaLink',

@@ -13,6 +13,35 @@ export {
 export type * from './elements/index.js';
 export * from './enumerations.js';
 export * from './jmf/index.js';
+export {
+  type AmountGroup,
+  type AmountSum,
+  type Amounts,
+  effectivePart,
+  explainMiss,
+  isOwnAttribute,
+  type KeyKind,
+  kindOfKey,
+  type LinkAmountKind,
+  linkAmounts,
+  type Miss,
+  type Partition,
+  partAttribute,
+  partitionKeys,
+  partitionKeysOf,
+  partitionLeaves,
+  partOnlyKeys,
+  partReferredTo,
+  partsOf,
+  type Resolution,
+  type ResourceAmountKind,
+  resolveOne,
+  resolveParts,
+  resourceAmounts,
+  selectPart,
+  subElements,
+  targetOf,
+} from './partition/index.js';
 export * from './standard/index.js';
 export * from './ticket/index.js';
 export * from './xml/index.js';

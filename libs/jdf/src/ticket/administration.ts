@@ -1,10 +1,10 @@
 import type { Instant } from '#libs/kernel';
 import { type Findings, percent, splitTokens, time, type ValueType } from '../codec/index.js';
+import { effectivePart, selectPart, subElements } from '../partition/index.js';
 import { attributeOf, childElements, type XmlDocument, type XmlElement } from '../xml/index.js';
 import { intentsOf, spanOf } from './intents.js';
-import { linksOf, subElements } from './links.js';
+import { linksOf } from './links.js';
 import { lineageOf } from './node.js';
-import { effectivePart, selectPart } from './partition.js';
 import { type Placed, placed } from './span.js';
 
 /**

@@ -2,7 +2,7 @@ export { type Audit, type AuditKind, type AuditLink, appendAudits, readAudits } 
 export { checkTicket } from './check-ticket.js';
 export { processColours } from './inks.js';
 export { type DocumentKind, kindOf } from './kind.js';
-export { isVisible, linksOf, type ResourceLink, subElements, targetOf } from './links.js';
+export { isVisible, linksOf, type ResourceLink } from './links.js';
 export {
   activationOf,
   inheritedAttribute,
@@ -12,16 +12,6 @@ export {
   nodesOf,
   processesOf,
 } from './node.js';
-export {
-  effectivePart,
-  type Partition,
-  partAttribute,
-  partitionKeysOf,
-  partitionLeaves,
-  partsOf,
-  selectPart,
-} from './partition.js';
-export { partitionKeys } from './partition-keys.js';
 export { type LinkedResource, type ProcessNode, readProcessNode } from './process-node.js';
 export { type ProductIntent, readProduct, type Size } from './product.js';
 export { type Placed, readSpan } from './span.js';

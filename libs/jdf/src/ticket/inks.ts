@@ -1,6 +1,6 @@
+import { effectivePart, partitionKeysOf, selectPart } from '../partition/index.js';
 import { attributeOf, childAt, childElements, type XmlDocument, type XmlElement } from '../xml/index.js';
 import type { Intent } from './intents.js';
-import { effectivePart, partitionKeysOf, selectPart } from './partition.js';
 import { type Placed, placed } from './span.js';
 
 export interface Inks {

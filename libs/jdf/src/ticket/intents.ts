@@ -1,7 +1,7 @@
 import type { Findings, ValueType } from '../codec/index.js';
+import { effectivePart, type Partition, selectPart } from '../partition/index.js';
 import { firstChild, type XmlDocument, type XmlElement } from '../xml/index.js';
 import { linksOf } from './links.js';
-import { effectivePart, type Partition, selectPart } from './partition.js';
 import { type Placed, placed, readSpan } from './span.js';
 
 /** An intent of a product node: what it says for the part that the link names, or for the whole. */

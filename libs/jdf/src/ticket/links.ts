@@ -1,8 +1,8 @@
-import { keysOf, type PartKeys } from '../elements/part.js';
+import type { PartKeys } from '../elements/part.js';
+import { partsNamed, targetOf } from '../partition/index.js';
 import {
   attributeOf,
   childElements,
-  findById,
   firstChild,
   parentOf,
   type XmlDocument,
@@ -41,17 +41,6 @@ export function linksOf(doc: XmlDocument, node: XmlElement): ResourceLink[] {
   });
 }
 
-/** The Part elements of a link or reference. */
-export function partsNamed(el: XmlElement): PartKeys[] {
-  return childElements(el, 'Part').map(keysOf);
-}
-
-/** The element whose ID the rRef of a link or reference names. */
-export function targetOf(doc: XmlDocument, el: XmlElement): XmlElement | undefined {
-  const id = attributeOf(el, 'rRef');
-  return id === undefined ? undefined : findById(doc, id);
-}
-
 /** Whether a node may use a resource: it must lie in the pool of the node itself or of a node around it. */
 export function isVisible(doc: XmlDocument, node: XmlElement, resource: XmlElement): boolean {
   const owner = nodeAround(doc, resource);
@@ -67,13 +56,4 @@ export function resourceAround(doc: XmlDocument, el: XmlElement): XmlElement | u
     at = parent;
   }
   return undefined;
-}
-
-/** Sub-elements of a resource, whether written inline or as references to resources of their own. */
-export function subElements(doc: XmlDocument, el: XmlElement, name: string): XmlElement[] {
-  return childElements(el).flatMap((found) => {
-    if (found.local === name) return [found];
-    const target = found.local === `${name}Ref` ? targetOf(doc, found) : undefined;
-    return target === undefined ? [] : [target];
-  });
 }

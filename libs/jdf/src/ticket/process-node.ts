@@ -14,11 +14,11 @@ import {
 import { amountPool, type PartAmount } from '../elements/amounts.js';
 import type { PartKeys } from '../elements/part.js';
 import { type Activation, type NodeStatus, nodeStatuses } from '../enumerations.js';
+import { effectivePart, partAttribute, resolveParts, selectPart } from '../partition/index.js';
 import { attributeOf, type XmlDocument, type XmlElement } from '../xml/index.js';
 import { singleInput } from './administration.js';
 import { linksOf, type ResourceLink } from './links.js';
 import { activationOf, inheritedAttribute, nodesOf, processesOf } from './node.js';
-import { effectivePart, partAttribute, partitionLeaves, selectPart } from './partition.js';
 
 /** A resource that a process uses or makes. Amounts are in the unit of the resource. */
 export interface LinkedResource {
@@ -145,8 +145,7 @@ function readLinked(
     parts,
     // These two only on demand: many links may lead to one resource of many parts.
     get leaves() {
-      const all = partitionLeaves(resource).map(({ keys }) => keys);
-      return parts.length === 0 ? all : all.filter((keys) => parts.some((part) => agrees(keys, part)));
+      return resolveParts(resource, parts).found.map(({ keys }) => keys);
     },
     get view() {
       return selected === undefined ? resource : effectivePart(selected);
@@ -154,9 +153,4 @@ function readLinked(
     link,
     resource,
   };
-}
-
-/** Whether a leaf belongs to a selection: every key that both name has the same value. */
-function agrees(leaf: PartKeys, selection: PartKeys): boolean {
-  return Object.entries(selection).every(([key, value]) => leaf[key] === undefined || leaf[key] === value);
 }

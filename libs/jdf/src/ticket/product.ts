@@ -1,13 +1,13 @@
 import { done, mmFromPoints, type Result, refuse } from '#libs/kernel';
 import { Findings, integer, number, parseNumber, text } from '../codec/index.js';
 import type { Activation } from '../enumerations.js';
+import { effectivePart, selectPart } from '../partition/index.js';
 import { attributeOf, childElements, type XmlDocument, type XmlElement } from '../xml/index.js';
 import { type Administration, readAdministration, readAllAdministration } from './administration.js';
 import { inksOf } from './inks.js';
 import { type Intent, intentsOf, MOST_LINKS, spanOf } from './intents.js';
 import { linksOf, type ResourceLink } from './links.js';
 import { activationOf, inheritedAttribute, nodesOf } from './node.js';
-import { effectivePart, selectPart } from './partition.js';
 import { type Placed, placed, tuple } from './span.js';
 
 export interface Size {

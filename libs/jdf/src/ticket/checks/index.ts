@@ -1,7 +1,8 @@
 import { combined } from './combined.js';
 import { linkTargets } from './link-targets.js';
 import { nodeStructure } from './node-structure.js';
-import { partitions } from './partitions.js';
+import { identicals, partitions } from './partitions.js';
+import { partsInUse } from './parts-named.js';
 import { processLinks } from './process-links.js';
 import { references } from './references.js';
 import { resourceClass } from './resource-class.js';
@@ -24,4 +25,6 @@ export const ticketChecks: readonly TicketCheck[] = [
   processLinks,
   resourceClass,
   partitions,
+  identicals,
+  partsInUse,
 ];

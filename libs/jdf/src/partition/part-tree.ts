@@ -1,0 +1,117 @@
+import { splitTokens } from '../codec/index.js';
+import type { PartKeys } from '../elements/part.js';
+import { attributeOf, childElements, firstChild, type XmlElement } from '../xml/index.js';
+import { isPartitionKey } from './keys.js';
+
+/** How a selection may name what is not there: PartUsage of the resource, Explicit where it says nothing. */
+export type PartUsage = 'Explicit' | 'Implicit' | 'Sparse';
+
+/** The partition tree of a resource. Made once for each, in one pass; resources never change. */
+export interface PartTree {
+  readonly root: PartNode;
+  /** The keys that PartIDKeys names, outermost first, each once; names that are no keys left out. */
+  readonly keys: readonly string[];
+  readonly usage: PartUsage;
+}
+
+/** A resource or one of its parts. */
+export interface PartNode {
+  readonly element: XmlElement;
+  readonly parent: PartNode | undefined;
+  /** The key that this part has beyond the part around it; of a wrongly written one the last; '' for the root. */
+  readonly key: string;
+  /** Further keys of its own, which only a wrongly written part has. */
+  readonly more: readonly string[];
+  /** All keys that lead here, with their values. */
+  readonly keys: PartKeys;
+  /** Its Identical element: it is physically one with another part. */
+  readonly identical: XmlElement | undefined;
+  /** How many parts stand before it in the document. */
+  readonly order: number;
+  readonly parts: readonly PartNode[];
+}
+
+/** The keys of a partitioned resource, outermost first. */
+export function partitionKeysOf(resource: XmlElement): readonly string[] {
+  return splitTokens(attributeOf(resource, 'PartIDKeys') ?? '');
+}
+
+/** The parts directly below a resource or part. */
+export function partsOf(el: XmlElement): XmlElement[] {
+  return childElements(el, el.local);
+}
+
+/** The value of a key that a part states itself. Keys of other namespaces are written with their prefix. */
+export function keyValueOf(part: XmlElement, key: string): string | undefined {
+  if (!key.includes(':')) return attributeOf(part, key);
+  return part.attributes.find(({ name }) => name === key)?.value;
+}
+
+const trees = new WeakMap<XmlElement, PartTree>();
+
+/**
+ * Reads the partition tree. Never deeper than there are keys: what is written below belongs to no part. A part that
+ * skips keys, or has several, gets what it states; one without a further key is no part (the check of the tree tells).
+ */
+export function partTreeOf(resource: XmlElement): PartTree {
+  const known = trees.get(resource);
+  if (known !== undefined) return known;
+  const keys = [...new Set(partitionKeysOf(resource))].filter(
+    (name) => isPartitionKey(name) || name.includes(':'),
+  );
+  const root = {
+    element: resource,
+    parent: undefined,
+    key: '',
+    more: [],
+    keys: {},
+    identical: undefined,
+    order: 0,
+    parts: [],
+  };
+  const stated = attributeOf(resource, 'PartUsage');
+  const usage = stated === 'Implicit' || stated === 'Sparse' ? stated : 'Explicit';
+  addParts(root, keys, 0, { parts: 0 });
+  const tree = { root, keys, usage } as const;
+  trees.set(resource, tree);
+  return tree;
+}
+
+type Growing = PartNode & { readonly parts: PartNode[] };
+
+function addParts(at: Growing, keys: readonly string[], from: number, count: { parts: number }): void {
+  if (from >= keys.length) return;
+  for (const element of partsOf(at.element)) {
+    const stated: Record<string, string> = {};
+    let next = from;
+    for (let i = from; i < keys.length; i++) {
+      const value = keyValueOf(element, keys[i]!);
+      if (value === undefined) continue;
+      stated[keys[i]!] = value;
+      next = i + 1;
+    }
+    if (next === from) continue;
+    const order = ++count.parts;
+    const key = keys[next - 1]!;
+    const more = Object.keys(stated).filter((name) => name !== key);
+    const node = {
+      ...{ element, parent: at, key, more, keys: { ...at.keys, ...stated } },
+      ...{ identical: firstChild(element, 'Identical'), order, parts: [] },
+    };
+    at.parts.push(node);
+    addParts(node, keys, next, count);
+  }
+}
+
+/** The elements from the root down to a part. */
+export function chainOf(node: PartNode): readonly XmlElement[] {
+  const chain: XmlElement[] = [];
+  for (let at: PartNode | undefined = node; at !== undefined; at = at.parent) chain.unshift(at.element);
+  return chain;
+}
+
+/** All leaves of a tree in document order: parts that are not divided further. */
+export function* leafNodes(at: PartNode): Generator<PartNode> {
+  if (at.parts.length === 0) yield at;
+  for (const part of at.parts) yield* leafNodes(part);
+}
