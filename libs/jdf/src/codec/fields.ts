@@ -1,41 +1,22 @@
-import { attributeOf, childElements, element, firstChild, type XmlElement } from '../xml/index.js';
+import {
+  attributeOf,
+  childElements,
+  element,
+  firstChild,
+  withAttributes,
+  type XmlElement,
+} from '../xml/index.js';
+import type { ElementCodec, Field, Fields, ValueOf, Written } from './field.js';
 import type { Findings } from './findings.js';
+import { addChild, likeIn, replaceChild, replaceChildren } from './in-place.js';
+import { editedChildren, setField } from './set-field.js';
 import type { ValueType } from './value-type.js';
 
-/** What one field of a typed view is in the document: an attribute, child elements, or something of its own. */
-export interface Field<T, Required extends boolean = boolean> {
-  readonly required: Required;
-  /** Undefined when absent or faulty; faults go to the findings. */
-  read(el: XmlElement, findings: Findings): T | undefined;
-  write(value: T): Written;
-}
-
-export interface Written {
-  readonly attributes?: Readonly<Record<string, string>>;
-  readonly children?: readonly XmlElement[];
-}
-
-type FieldValue<F> = F extends Field<infer T> ? T : never;
-type RequiredKey<F> = { [K in keyof F]: F[K] extends { required: true } ? K : never }[keyof F];
-
-/** The typed view that a set of fields describes: required ones always there, the others optional. */
-export type ValueOf<F> = { readonly [K in RequiredKey<F>]: FieldValue<F[K]> } & {
-  readonly [K in Exclude<keyof F, RequiredKey<F>>]?: FieldValue<F[K]>;
-};
-
-/** Reads and writes one kind of element. */
-export interface ElementCodec<T> {
-  readonly name: string;
-  /** Undefined when something required is missing or wrong. */
-  read(el: XmlElement, findings: Findings): T | undefined;
-  write(value: T): XmlElement;
-}
-
-/** The typed view of an element codec. */
-export type Of<C> = C extends ElementCodec<infer T> ? T : never;
+export type * from './field.js';
 
 export function required<T>(name: string, type: ValueType<T>): Field<T, true> {
   return {
+    ...attribute(name, type),
     required: true,
     read(el, findings) {
       const value = attributeOf(el, name);
@@ -43,18 +24,25 @@ export function required<T>(name: string, type: ValueType<T>): Field<T, true> {
       findings.missing(el, `attribute ${name}`);
       return undefined;
     },
-    write: (value) => ({ attributes: { [name]: type.write(value) } }),
   };
 }
 
 export function optional<T>(name: string, type: ValueType<T>): Field<T, false> {
   return {
+    ...attribute(name, type),
     required: false,
     read(el, findings) {
       const value = attributeOf(el, name);
       return value === undefined ? undefined : readValue(el, name, value, type, findings);
     },
+  };
+}
+
+function attribute<T>(name: string, type: ValueType<T>): Pick<Field<T>, 'place' | 'write' | 'set'> {
+  return {
+    place: { kind: 'attribute', name, type },
     write: (value) => ({ attributes: { [name]: type.write(value) } }),
+    set: (el, value) => withAttributes(el, { [name]: value === undefined ? undefined : type.write(value) }),
   };
 }
 
@@ -73,18 +61,19 @@ function readValue<T>(
 /** The first child element of a kind. */
 export function child<T>(codec: ElementCodec<T>): Field<T, false> {
   return {
+    ...oneChild(codec),
     required: false,
     read(el, findings) {
       const found = firstChild(el, codec.name);
       return found === undefined ? undefined : codec.read(found, findings);
     },
-    write: (value) => ({ children: [codec.write(value)] }),
   };
 }
 
 /** A child element that must be there. */
 export function requiredChild<T>(codec: ElementCodec<T>): Field<T, true> {
   return {
+    ...oneChild(codec),
     required: true,
     read(el, findings) {
       const found = firstChild(el, codec.name);
@@ -92,7 +81,19 @@ export function requiredChild<T>(codec: ElementCodec<T>): Field<T, true> {
       findings.missing(el, codec.name);
       return undefined;
     },
+  };
+}
+
+function oneChild<T>(codec: ElementCodec<T>): Pick<Field<T>, 'place' | 'write' | 'set'> {
+  return {
+    place: { kind: 'child', codec, many: false },
     write: (value) => ({ children: [codec.write(value)] }),
+    set(el, value, findings) {
+      const found = firstChild(el, codec.name);
+      if (value === undefined) return found === undefined ? el : replaceChild(el, found, null);
+      if (found === undefined) return addChild(el, likeIn(el, codec.write(value)));
+      return replaceChild(el, found, codec.edit?.(found, value, findings) ?? likeIn(el, codec.write(value)));
+    },
   };
 }
 
@@ -100,6 +101,7 @@ export function requiredChild<T>(codec: ElementCodec<T>): Field<T, true> {
 export function children<T>(codec: ElementCodec<T>): Field<readonly T[], false> {
   return {
     required: false,
+    place: { kind: 'child', codec, many: true },
     read(el, findings) {
       const values: T[] = [];
       for (const found of childElements(el, codec.name)) {
@@ -109,6 +111,13 @@ export function children<T>(codec: ElementCodec<T>): Field<readonly T[], false> 
       return values.length === 0 ? undefined : values;
     },
     write: (values) => ({ children: values.map(codec.write) }),
+    set(el, values = [], findings) {
+      // Children that cannot be read are not the field's to change.
+      const places = childElements(el, codec.name).filter(
+        (found) => codec.read(found, findings) !== undefined,
+      );
+      return replaceChildren(el, places, editedChildren(codec, el, places, values, findings));
+    },
   };
 }
 
@@ -116,6 +125,7 @@ export function children<T>(codec: ElementCodec<T>): Field<readonly T[], false> 
 export function inside<T>(wrapper: string, field: Field<T>): Field<T, false> {
   return {
     required: false,
+    place: { kind: 'inside', wrapper, field },
     read(el, findings) {
       const found = firstChild(el, wrapper);
       return found === undefined ? undefined : field.read(found, findings);
@@ -124,6 +134,11 @@ export function inside<T>(wrapper: string, field: Field<T>): Field<T, false> {
       const written = field.write(value);
       return { children: [element(wrapper, written.attributes, written.children)] };
     },
+    set(el, value, findings) {
+      const found = firstChild(el, wrapper);
+      if (found !== undefined) return replaceChild(el, found, setField(field, found, value, findings));
+      return value === undefined ? el : addChild(el, likeIn(el, this.write(value).children![0]!));
+    },
   };
 }
 
@@ -131,7 +146,7 @@ export function inside<T>(wrapper: string, field: Field<T>): Field<T, false> {
 export function readFields<F>(fields: F, el: XmlElement, findings: Findings): ValueOf<F> | undefined {
   const before = findings.problems.length;
   const value: Record<string, unknown> = {};
-  for (const [key, field] of Object.entries(fields as Record<string, Field<unknown>>)) {
+  for (const [key, field] of Object.entries(fields as Fields)) {
     const read = field.read(el, findings);
     if (read !== undefined) value[key] = read;
   }
@@ -141,7 +156,7 @@ export function readFields<F>(fields: F, el: XmlElement, findings: Findings): Va
 export function writeFields<F>(fields: F, value: ValueOf<F>): Required<Written> {
   const attributes: Record<string, string> = {};
   const made: XmlElement[] = [];
-  for (const [key, field] of Object.entries(fields as Record<string, Field<unknown>>)) {
+  for (const [key, field] of Object.entries(fields as Fields)) {
     const given = (value as Readonly<Record<string, unknown>>)[key];
     if (given === undefined) continue;
     const written = field.write(given);
@@ -151,13 +166,29 @@ export function writeFields<F>(fields: F, value: ValueOf<F>): Required<Written> 
   return { attributes, children: made };
 }
 
-export function elementCodec<F>(name: string, fields: F): ElementCodec<ValueOf<F>> {
+/** A codec by fields; `fixed` are attributes that are the same in every such element. */
+export function elementCodec<F>(
+  name: string,
+  fields: F,
+  fixed: Readonly<Record<string, string>> = {},
+): ElementCodec<ValueOf<F>> {
   return {
     name,
+    fields: fields as Fields,
     read: (el, findings) => readFields(fields, el, findings),
     write(value) {
       const written = writeFields(fields, value);
-      return element(name, written.attributes, written.children);
+      return element(name, { ...fixed, ...written.attributes }, written.children);
     },
+    edit: (el, value, findings) => editFields(fields, el, value, findings),
   };
+}
+
+/** The element with every field as the value has it; what is equal already, and what no field knows, stays as it is. */
+export function editFields<F>(fields: F, el: XmlElement, value: ValueOf<F>, findings: Findings): XmlElement {
+  let edited = el;
+  for (const [key, field] of Object.entries(fields as Fields)) {
+    edited = setField(field, edited, (value as Readonly<Record<string, unknown>>)[key], findings);
+  }
+  return edited;
 }
