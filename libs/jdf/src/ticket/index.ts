@@ -1,3 +1,4 @@
+export type { SizeMm as Size } from '../codec/index.js';
 export { type Audit, type AuditKind, type AuditLink, appendAudits, readAudits } from './audits.js';
 export { checkTicket } from './check-ticket.js';
 export { processColours } from './inks.js';
@@ -13,6 +14,6 @@ export {
   processesOf,
 } from './node.js';
 export { type LinkedResource, type ProcessNode, readProcessNode } from './process-node.js';
-export { type ProductIntent, readProduct, type Size } from './product.js';
+export { type ProductIntent, readProduct } from './product.js';
 export { type Placed, readSpan } from './span.js';
 export { rollUpStatus, statusOfParts } from './status-roll-up.js';

@@ -77,7 +77,7 @@ describe('reading what a product node asks for', () => {
       productType: 'Body',
       amount: 500,
       // 1 point is 1/72 inch: A5 and, flat, A4 (ISO 216).
-      finishedDimensionsMm: { widthMm: expect.closeTo(148, 3), heightMm: expect.closeTo(210, 3) },
+      finishedDimensionsMm: { widthMm: expect.closeTo(148, 3), heightMm: expect.closeTo(210, 3), depthMm: 0 },
       dimensionsMm: { widthMm: expect.closeTo(296, 3), heightMm: expect.closeTo(210, 3) },
       pages: 16,
       bindingType: 'SaddleStitch',

@@ -1,5 +1,14 @@
-import { done, mmFromPoints, type Result, refuse } from '#libs/kernel';
-import { Findings, integer, number, parseNumber, text } from '../codec/index.js';
+import { done, type Result, refuse } from '#libs/kernel';
+import {
+  Findings,
+  integer,
+  number,
+  parseNumber,
+  type SizeMm,
+  shapeMm,
+  sizeMm,
+  text,
+} from '../codec/index.js';
 import type { Activation } from '../enumerations.js';
 import { effectivePart, selectPart } from '../partition/index.js';
 import { attributeOf, childElements, type XmlDocument, type XmlElement } from '../xml/index.js';
@@ -8,12 +17,7 @@ import { inksOf } from './inks.js';
 import { type Intent, intentsOf, MOST_LINKS, spanOf } from './intents.js';
 import { linksOf, type ResourceLink } from './links.js';
 import { activationOf, inheritedAttribute, nodesOf } from './node.js';
-import { type Placed, placed, tuple } from './span.js';
-
-export interface Size {
-  readonly widthMm: number;
-  readonly heightMm: number;
-}
+import { type Placed, placed } from './span.js';
 
 /** What a product node asks for. What the ticket leaves open is left out; every value knows where it was read. */
 export interface ProductIntent extends Administration {
@@ -27,9 +31,9 @@ export interface ProductIntent extends Administration {
   /** Copies. */
   readonly amount: Placed<number>;
   /** Closed, trimmed. */
-  readonly finishedDimensionsMm?: Placed<Size>;
+  readonly finishedDimensionsMm?: Placed<SizeMm>;
   /** Flat. */
-  readonly dimensionsMm?: Placed<Size>;
+  readonly dimensionsMm?: Placed<SizeMm>;
   /** Page faces, not leaves. */
   readonly pages?: Placed<number>;
   readonly sides?: Placed<string>;
@@ -107,8 +111,8 @@ function readIntents(doc: XmlDocument, node: XmlElement, findings: Findings): Pa
   const sides = layout && stated(doc, layout.view, 'Sides', layout.resource);
   const inks = inksOf(doc, color, sides?.value);
   return {
-    finishedDimensionsMm: toSize(spanOf(doc, layout, 'FinishedDimensions', tuple(3), findings, 3)),
-    dimensionsMm: toSize(spanOf(doc, layout, 'Dimensions', tuple(2), findings, 2)),
+    finishedDimensionsMm: spanOf(doc, layout, 'FinishedDimensions', shapeMm, findings, 3),
+    dimensionsMm: spanOf(doc, layout, 'Dimensions', sizeMm, findings, 2),
     pages: spanOf(doc, layout, 'Pages', integer, findings),
     sides,
     bindingType: spanOf(doc, binding, 'BindingType', text, findings),
@@ -154,12 +158,6 @@ function readAmount(
     'Give the Component that the product node has as output an Amount.',
   );
   return placed(doc, node, 0);
-}
-
-function toSize(points: Placed<readonly number[]> | undefined): Placed<Size> | undefined {
-  if (points === undefined) return undefined;
-  const [width, height] = points.value as [number, number];
-  return { ...points, value: { widthMm: mmFromPoints(width), heightMm: mmFromPoints(height) } };
 }
 
 function stated(

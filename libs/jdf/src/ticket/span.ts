@@ -1,5 +1,5 @@
 import type { Findings, ValueType } from '../codec/index.js';
-import { numbers, splitTokens } from '../codec/index.js';
+import { splitTokens } from '../codec/index.js';
 import { attributeOf, pathOf, type XmlDocument, type XmlElement } from '../xml/index.js';
 
 /** A value with the place it was read from, so that a later problem can name it. */
@@ -11,18 +11,6 @@ export interface Placed<T> {
 
 export function placed<T>(doc: XmlDocument, at: XmlElement, value: T): Placed<T> {
   return { value, line: at.line || null, path: pathOf(doc, at) };
-}
-
-/** Exactly so many numbers, such as the two of an XYPair. */
-export function tuple(count: number): ValueType<readonly number[]> {
-  return {
-    expects: `${count} numbers separated by blanks`,
-    read(value) {
-      const read = numbers.read(value);
-      return read?.length === count && read.every(Number.isFinite) ? read : undefined;
-    },
-    write: numbers.write,
-  };
 }
 
 /**

@@ -1,7 +1,7 @@
 import type { Findings } from '../../codec/index.js';
+import { partsOf } from '../../partition/index.js';
 import { jdfDictionary } from '../../standard/index.js';
 import { attributeOf, type XmlElement } from '../../xml/index.js';
-import { partsOf } from '../partition.js';
 import type { TicketCheck, TicketLink } from './ticket-check.js';
 
 const PHYSICAL: ReadonlySet<string> = new Set(['Consumable', 'Handling', 'Quantity']);
