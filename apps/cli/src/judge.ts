@@ -1,8 +1,8 @@
 import type { Plant } from '#libs/craft';
 import { readOrder } from '#libs/flow';
-import { checkDocument, parseXml } from '#libs/jdf';
-import { error, type Problem, warning } from '#libs/kernel';
-import { kindOfPart, type PackagePart, packageKind, readPackage } from '#libs/wire';
+import { checkDocument, parseXml, type XmlDocument } from '#libs/jdf';
+import { type Problem, type Result, warning } from '#libs/kernel';
+import { checkReferences, kindOfPart, type PackagePart, packageKind, readPackage } from '#libs/wire';
 import { looksLikeJson } from './files.js';
 import { readJson } from './read-json.js';
 
@@ -21,7 +21,10 @@ export async function judge(bytes: Uint8Array, plant: () => Plant): Promise<Judg
 }
 
 function judgeXml(bytes: Uint8Array): Judged {
-  const parsed = parseXml(bytes);
+  return judgeParsed(parseXml(bytes));
+}
+
+function judgeParsed(parsed: Result<XmlDocument>): Judged {
   if (!parsed.ok) return { kind: 'unknown', version: null, problems: parsed.problems };
   const { kind, version, problems } = checkDocument(parsed.value);
   if (kind !== 'xjdf' && kind !== 'xjmf') return { kind, version, problems };
@@ -45,17 +48,17 @@ async function judgePackage(bytes: Uint8Array): Promise<Judged> {
   const pack = await readPackage(bytes, null);
   if (!pack.ok) return { kind: 'package', version: null, problems: pack.problems.map(beforePath) };
   const parts = pack.value.parts.filter((part) => kindOfPart(part) !== 'content');
-  if (parts.length === 0) {
-    const empty = error('KIND_UNKNOWN', 'The package has neither a message nor a ticket in it.', {
-      hint: 'Add the ticket as a part of type application/vnd.cip4-jdf+xml.',
-    });
-    return { kind: 'package', version: null, problems: [empty] };
-  }
-  const judged = parts.map((part) => ({ part, found: judgeXml(part.bytes) }));
+  const read = parts.map((part) => ({ part, parsed: parseXml(part.bytes) }));
+  const judged = read.map(({ part, parsed }) => ({ part, found: judgeParsed(parsed) }));
+  const documents = read.map(({ part, parsed }) => ({ part, document: parsed.ok ? parsed.value : null }));
   return {
     kind: 'package',
     version: judged[0]!.found.version,
-    problems: judged.flatMap(({ part, found }) => found.problems.map((problem) => within(part, problem))),
+    problems: [
+      ...pack.problems.map(beforePath),
+      ...judged.flatMap(({ part, found }) => found.problems.map((problem) => within(part, problem))),
+      ...checkReferences(pack.value, documents),
+    ],
   };
 }
 

@@ -21,6 +21,12 @@ export type { ExchangeLimits } from './http/exchange.js';
 export { type Fetched, fetchGuarded } from './http/fetch-guarded.js';
 export { type PostOptions, type PostOutcome, postXml } from './http/post-xml.js';
 export { gathered, inStretches } from './packages/byte-source.js';
+export {
+  checkReferences,
+  type PartDocument,
+  partReferences,
+  type Reference,
+} from './packages/check-references.js';
 export { type MediaType, readMediaType } from './packages/media-type.js';
 export {
   type Package,
