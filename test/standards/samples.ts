@@ -19,10 +19,14 @@ export interface Sample {
   readonly version: string;
 }
 
+/** All samples of both generations. */
+export function allSamples(): readonly Sample[] {
+  return JSON.parse(readFileSync(join(standardsFolder(), 'samples.json'), 'utf8')) as Sample[];
+}
+
 /** All samples of the older generation (JDF and JMF). */
 export function samples(): readonly Sample[] {
-  const listed = JSON.parse(readFileSync(join(standardsFolder(), 'samples.json'), 'utf8')) as Sample[];
-  return listed.filter(({ path }) => path.startsWith('jdf/'));
+  return allSamples().filter(({ path }) => path.startsWith('jdf/'));
 }
 
 export function bytesOf(sample: Sample): Uint8Array {

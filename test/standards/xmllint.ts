@@ -4,16 +4,21 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { standardsFolder } from './samples.js';
 
+const SCHEMAS = { jdf: ['jdf', 'schema', 'JDF.xsd'], xjdf: ['xjdf', 'schema', 'xjdf.xsd'] } as const;
+
 /**
- * Validates documents by name against the official JDF/JMF schema with xmllint, in one run. What is wrong is listed by
+ * Validates documents by name against the official schema of a generation with xmllint, in one run. What is wrong is listed by
  * the name of the document; nothing is listed for a valid one.
  */
-export function schemaFaults(documents: Readonly<Record<string, string>>): Record<string, string[]> {
+export function schemaFaults(
+  documents: Readonly<Record<string, string>>,
+  generation: keyof typeof SCHEMAS = 'jdf',
+): Record<string, string[]> {
   const folder = mkdtempSync(join(tmpdir(), 'sidelay-schema-'));
   try {
     const names = Object.keys(documents);
     for (const name of names) writeFileSync(join(folder, name), documents[name]!);
-    const schema = join(standardsFolder(), 'jdf', 'schema', 'JDF.xsd');
+    const schema = join(standardsFolder(), ...SCHEMAS[generation]);
     const run = spawnSync('xmllint', ['--noout', '--nonet', '--schema', schema, ...names], {
       cwd: folder,
       encoding: 'utf8',

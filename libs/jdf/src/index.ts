@@ -44,4 +44,5 @@ export {
 } from './partition/index.js';
 export * from './standard/index.js';
 export * from './ticket/index.js';
+export * from './xjdf/index.js';
 export * from './xml/index.js';

@@ -1,0 +1,181 @@
+import { splitTokens } from '../../codec/index.js';
+import { attributeOf, childElements, firstChild, type XmlElement } from '../../xml/index.js';
+import { jdfVocabulary } from '../facts.js';
+import { attributeNode } from '../ledger.js';
+import { overflowFor, sourceOf } from '../source.js';
+import { carryAttribute, type Direction, Draft, fillDraft, finish } from '../translate.js';
+import { keptNames } from './sets.js';
+import type { Ticket } from './ticket.js';
+
+/** Product nodes as the root of the ticket has them. */
+export interface ProductNodes {
+  readonly type: string;
+  /** Of the root node itself. */
+  readonly attributes: ReadonlyMap<string, string>;
+  readonly links: readonly XmlElement[];
+  readonly children: readonly XmlElement[];
+}
+
+interface Made {
+  readonly product: XmlElement;
+  readonly node: Draft;
+  readonly links: XmlElement[];
+  readonly component: string;
+}
+
+/** The ProductList as product nodes: the root product as the root, those that go into it inside. */
+export function olderProducts(ticket: Ticket, direction: Direction): ProductNodes | undefined {
+  const list = firstChild(ticket.doc.root, 'ProductList');
+  const products = list === undefined ? [] : childElements(list, 'Product');
+  if (list === undefined || products.length === 0) return undefined;
+  ticket.ledger.carry(list);
+  const made = products.map((product) => begin(ticket, product));
+  for (const one of made) complete(ticket, direction, one);
+  const parents = parentsOf(made);
+  const roots = made.filter((one) => !parents.has(one));
+  for (const [child, parent] of parents)
+    parent.links.push(link(direction, 'Component', child.component, 'Input'));
+  const write = (one: Made): XmlElement => {
+    for (const [child, parent] of parents) if (parent === one) one.node.children.push(write(child));
+    return finish(direction, withLinks(direction, one));
+  };
+  if (roots.length === 1) {
+    const [root] = roots as [Made];
+    const inner = made.filter((one) => parents.get(one) === root).map(write);
+    return { type: 'Product', attributes: root.node.attributes, links: root.links, children: inner };
+  }
+  const children = (roots.length === 0 ? made : roots).map(write);
+  return { type: 'ProcessGroup', attributes: new Map(), links: [], children };
+}
+
+function begin(ticket: Ticket, product: XmlElement): Made {
+  const node = new Draft('JDF', jdfVocabulary.named('JDF')!);
+  node.attributes.set('ID', ticket.ids.make('Product'));
+  node.attributes.set('Type', 'Product');
+  node.attributes.set('Status', 'Waiting');
+  const component = attributeOf(product, 'ID') ?? ticket.ids.make('Component');
+  ticket.targets.set(component, { name: 'Component', id: component, keys: {} });
+  return { product, node, links: [], component };
+}
+
+/** Which product goes into which: what a binding or an assembly names. */
+function parentsOf(made: readonly Made[]): ReadonlyMap<Made, Made> {
+  const parents = new Map<Made, Made>();
+  for (const parent of made) {
+    const intents = childElements(parent.product, 'Intent').flatMap((one) => childElements(one));
+    const ids = intents.flatMap((one) => [
+      ...splitTokens(attributeOf(one, 'ChildRefs') ?? ''),
+      ...splitTokens(attributeOf(one, 'Container') ?? ''),
+      ...childElements(one).flatMap((item) => splitTokens(attributeOf(item, 'ChildRef') ?? '')),
+    ]);
+    for (const child of made) {
+      if (child !== parent && !parents.has(child) && ids.includes(child.component))
+        parents.set(child, parent);
+    }
+  }
+  // Products that hold one another would have no root.
+  for (const one of made) {
+    const seen = new Set<Made>([one]);
+    for (let at = parents.get(one); at !== undefined; at = parents.get(at)) {
+      if (seen.has(at)) {
+        parents.delete(one);
+        break;
+      }
+      seen.add(at);
+    }
+  }
+  return parents;
+}
+
+const OF_COMPONENT: readonly (readonly [newer: string, older: string])[] = [
+  ['ExternalID', 'ProductID'],
+  ['ProductType', 'ProductType'],
+  ['ProductTypeDetails', 'ProductTypeDetails'],
+  ['DescriptiveName', 'DescriptiveName'],
+  ['CommentURL', 'CommentURL'],
+];
+
+function complete(ticket: Ticket, direction: Direction, one: Made): void {
+  const { product } = one;
+  const { ledger } = ticket;
+  const overflow = overflowFor({}, keptNames(product));
+  ledger.carry(product);
+  ledger.carryNamed(product, 'ID', 'IsRoot');
+  const component = new Draft('Component', jdfVocabulary.named('Component')!);
+  component.attributes.set('Class', 'Quantity');
+  component.attributes.set('ID', one.component);
+  component.attributes.set('Status', 'Unavailable');
+  component.attributes.set(
+    'ComponentType',
+    attributeOf(product, 'IsRoot') === 'false' ? 'PartialProduct' : 'FinalProduct',
+  );
+  for (const [newer, older] of OF_COMPONENT) {
+    const stated = attributeNode(product, newer);
+    if (stated !== undefined)
+      carryAttribute(direction, 'Product', stated, component, overflow, { local: older });
+  }
+  const output = new Draft('ComponentLink', jdfVocabulary.shape('ResourceLink')!);
+  output.attributes.set('Usage', 'Output');
+  output.attributes.set('rRef', one.component);
+  for (const name of ['Amount', 'MinAmount', 'MaxAmount']) {
+    const stated = attributeNode(product, name);
+    if (stated !== undefined) carryAttribute(direction, 'Product', stated, output, overflow);
+  }
+  const rest = childElements(product).filter(({ local }) => local === 'Comment' || local === 'GeneralID');
+  const free = rest.filter((el) => overflow.kept?.every(({ by }) => by !== el));
+  fillDraft(direction, { ...sourceOf(product), attributes: [], children: free }, component, overflow);
+  component.children.push(...overflow.nodes);
+  ticket.pool.push(finish(direction, component));
+  one.links.push(finish(direction, output));
+  for (const intent of childElements(product, 'Intent')) olderIntent(ticket, direction, intent, one);
+}
+
+function olderIntent(ticket: Ticket, direction: Direction, intent: XmlElement, one: Made): void {
+  const { ledger } = ticket;
+  const overflow = overflowFor({}, keptNames(one.product));
+  for (const content of intent.children) {
+    if (content.kind !== 'element') continue;
+    if (content.uri !== intent.uri) continue;
+    const shape = jdfVocabulary.isMember('Resource', content.local)
+      ? jdfVocabulary.named(content.local)
+      : undefined;
+    if (shape === undefined) {
+      ledger.reason(content, 'the older generation has no such intent');
+      continue;
+    }
+    const draft = new Draft(content.local, shape);
+    const id = ticket.ids.make(content.local);
+    draft.attributes.set('Class', 'Intent');
+    draft.attributes.set('ID', id);
+    draft.attributes.set('Status', 'Available');
+    for (const [newer, older] of [
+      ['DescriptiveName', 'DescriptiveName'],
+      ['ExternalID', 'ProductID'],
+    ] as const) {
+      const stated = attributeNode(intent, newer);
+      if (stated !== undefined)
+        carryAttribute(direction, 'Intent', stated, draft, overflow, { local: older });
+    }
+    fillDraft(direction, sourceOf(content), draft, overflow);
+    ledger.carryNamed(content, 'ChildRefs');
+    ledger.carry(intent, content);
+    ledger.carryNamed(intent, 'Name');
+    draft.children.push(...overflow.nodes);
+    ticket.pool.push(finish(direction, draft));
+    one.links.push(link(direction, content.local, id, 'Input'));
+  }
+}
+
+function link(direction: Direction, name: string, id: string, usage: string): XmlElement {
+  const draft = new Draft(`${name}Link`, jdfVocabulary.shape('ResourceLink')!);
+  draft.attributes.set('Usage', usage);
+  draft.attributes.set('rRef', id);
+  return finish(direction, draft);
+}
+
+function withLinks(direction: Direction, one: Made): Draft {
+  const pool = new Draft('ResourceLinkPool', jdfVocabulary.named('ResourceLinkPool')!);
+  pool.children.push(...one.links);
+  one.node.children.unshift(finish(direction, pool));
+  return one.node;
+}

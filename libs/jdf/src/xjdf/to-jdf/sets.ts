@@ -1,0 +1,251 @@
+import { splitTokens } from '../../codec/index.js';
+import { keysOf, type PartKeys } from '../../elements/part.js';
+import { partitionKeys } from '../../partition/index.js';
+import { attributeOf, childElements, writeElement, type XmlElement } from '../../xml/index.js';
+import { jdfVocabulary } from '../facts.js';
+import { attributeNode } from '../ledger.js';
+import { rowOfNewer } from '../rows.js';
+import { asToken } from '../values.js';
+import type { Ticket } from './ticket.js';
+
+/** A Resource of the newer generation with the part that it is in the older. */
+export interface Leaf {
+  readonly resource: XmlElement;
+  readonly specific: XmlElement | undefined;
+  readonly keys: PartKeys;
+  /** Keys of other parts that are the same thing. */
+  readonly also: readonly PartKeys[];
+  /** Keys that only the newer generation has, and that say something else in the older. */
+  readonly contactTypes: readonly string[];
+  readonly dropId: string | undefined;
+}
+
+/** One resource of the older generation: Resources of a set that have the same keys and differ in their values. */
+export interface Bundle {
+  readonly name: string;
+  readonly id: string;
+  readonly keys: readonly string[];
+  readonly leaves: readonly Leaf[];
+}
+
+/** A ResourceSet, with the resources that it becomes. */
+export interface PlannedSet {
+  readonly set: XmlElement;
+  readonly bundles: readonly Bundle[];
+}
+
+const KEYS: Readonly<Record<string, string>> = { BinderySignatureID: 'BinderySignatureName' };
+const KNOWN: ReadonlySet<string> = new Set(partitionKeys);
+
+/** From the whole to its parts, as tickets order their keys (common practice, no source); the rest by the alphabet. */
+const ORDER = [
+  'PartVersion',
+  'Run',
+  'WebName',
+  'SheetName',
+  'BinderySignatureName',
+  'Side',
+  'Separation',
+  'PreviewType',
+  'BlockName',
+];
+
+/** Decides what each ResourceSet becomes, before any is written, because they refer to one another. */
+export function planSets(ticket: Ticket): PlannedSet[] {
+  const sets = childElements(ticket.doc.root, 'ResourceSet');
+  const planned: PlannedSet[] = [];
+  for (const set of sets) {
+    const twin = planned.find((one) => isExchange(one.set, set));
+    if (twin !== undefined) {
+      planned.push({ set, bundles: twin.bundles });
+      adopt(ticket, set, twin.bundles);
+      continue;
+    }
+    planned.push({ set, bundles: bundlesOf(ticket, set) });
+  }
+  return planned;
+}
+
+function bundlesOf(ticket: Ticket, set: XmlElement): Bundle[] {
+  const name = attributeOf(set, 'Name') ?? '';
+  const leaves = childElements(set, 'Resource').flatMap((resource) => bySignature(leafOf(ticket, resource)));
+  const groups: { name: string; keys: readonly string[]; leaves: Leaf[] }[] = [];
+  for (const leaf of leaves) {
+    const own = olderName(name, leaf);
+    const keys = mayDivide(own) ? Object.keys(leaf.keys) : [];
+    if (keys.length === 0 && Object.keys(leaf.keys).length > 0) {
+      ticket.ledger.note(leaf.resource, `the older generation does not divide a ${own} into parts`);
+    }
+    const fits = groups.find(
+      (group) =>
+        keys.length > 0 &&
+        group.name === own &&
+        group.keys.join() === keys.join() &&
+        group.leaves.every((other) => !sameKeys(other, leaf)),
+    );
+    if (fits !== undefined) fits.leaves.push(leaf);
+    else groups.push({ name: own, keys, leaves: [leaf] });
+  }
+  const setId = attributeOf(set, 'ID');
+  return groups.map((group, i) => {
+    const alone = group.leaves.length === 1 ? attributeOf(group.leaves[0]!.resource, 'ID') : undefined;
+    const id =
+      (i === 0 && groups.length === 1 ? setId : undefined) ?? alone ?? ticket.ids.make(asToken(group.name));
+    const bundle: Bundle = { ...group, id };
+    const keys = (leaf: Leaf): PartKeys => (group.keys.length === 0 ? {} : leaf.keys);
+    if (groups.length === 1 && setId !== undefined)
+      ticket.targets.set(setId, { name: group.name, id, keys: {} });
+    for (const leaf of group.leaves) {
+      enter(ticket, leaf.resource, bundle, keys(leaf));
+      const signature = leaf.keys.BinderySignatureName;
+      if (group.name === 'BinderySignature' && signature !== undefined) {
+        ticket.signatures.set(signature, { name: group.name, id, keys: keys(leaf) });
+      }
+    }
+    return bundle;
+  });
+}
+
+/** Whether a resource can be divided into parts at all. */
+function mayDivide(name: string): boolean {
+  return jdfVocabulary.named(name)?.byName.has(name) ?? false;
+}
+
+function enter(ticket: Ticket, resource: XmlElement, bundle: Bundle, keys: PartKeys): void {
+  const own = attributeOf(resource, 'ID');
+  if (own !== undefined) ticket.targets.set(own, { name: bundle.name, id: bundle.id, keys });
+}
+
+/** The Resources of a second set that says the same lead to the resources of the first. */
+function adopt(ticket: Ticket, set: XmlElement, bundles: readonly Bundle[]): void {
+  const leaves = bundles.flatMap((bundle) => bundle.leaves.map((leaf) => ({ bundle, leaf })));
+  childElements(set, 'Resource').forEach((resource, i) => {
+    const { bundle, leaf } = leaves[i]!;
+    enter(ticket, resource, bundle, leaf.keys);
+    ticket.ledger.carryAll(resource);
+  });
+  const id = attributeOf(set, 'ID');
+  if (id !== undefined && bundles.length === 1) {
+    ticket.targets.set(id, { name: bundles[0]!.name, id: bundles[0]!.id, keys: {} });
+  }
+}
+
+/** What one process makes and a later one takes: two sets that say the same of their resources. */
+function isExchange(a: XmlElement, b: XmlElement): boolean {
+  const indexes = [a, b].map((set) => splitTokens(attributeOf(set, 'CombinedProcessIndex') ?? ''));
+  if (attributeOf(a, 'Name') !== attributeOf(b, 'Name')) return false;
+  const usages = [a, b].map((set) => attributeOf(set, 'Usage'));
+  if (!usages.includes('Input') || !usages.includes('Output')) return false;
+  if (indexes.some((one) => one.length === 0) || indexes[0]!.some((one) => indexes[1]!.includes(one)))
+    return false;
+  return contentOf(a) === contentOf(b);
+}
+
+function contentOf(set: XmlElement): string {
+  return childElements(set, 'Resource')
+    .map((resource) => {
+      const attributes = resource.attributes.filter(({ local }) => local !== 'ID' && local !== 'Status');
+      const children = resource.children.filter(({ kind }) => kind === 'element');
+      return writeElement({ ...resource, attributes: [...attributes], children, line: 0 });
+    })
+    .join();
+}
+
+/** Stripping is divided by the binding signatures that lie on a sheet. */
+function bySignature(leaf: Leaf): Leaf[] {
+  const { specific, keys } = leaf;
+  if (specific?.local !== 'Layout' || !isStripping(specific) || keys.BinderySignatureName !== undefined)
+    return [leaf];
+  const positions = childElements(specific, 'Position').map((one) => attributeOf(one, 'BinderySignatureID'));
+  const ids = [...new Set(positions)];
+  if (ids.length < 2 || ids.includes(undefined)) return [leaf];
+  return ids.map((id) => ({ ...leaf, keys: { ...keys, BinderySignatureName: id! } }));
+}
+
+function leafOf(ticket: Ticket, resource: XmlElement): Leaf {
+  const specific = childElements(resource).find((child) => !COMMON.has(child.local));
+  const kept = keptNames(resource);
+  const contactTypes: string[] = [];
+  let dropId: string | undefined;
+  const parts = childElements(resource, 'Part').map((part) => {
+    const keys: [string, string][] = [];
+    for (const [name, value] of Object.entries(keysOf(part))) {
+      const key = KEYS[name] ?? name;
+      const attribute = attributeNode(part, name);
+      if (name === 'ContactType' || name === 'DropID') {
+        if (name === 'DropID') dropId = value;
+        else contactTypes.push(value);
+        ticket.ledger.carry(part, attribute);
+        continue;
+      }
+      if (!KNOWN.has(key)) {
+        if (attribute) ticket.ledger.reason(attribute, 'the older generation has no partition by it');
+        continue;
+      }
+      const keptAs = kept.find((one) => one.name === key || one.name === name);
+      const original = keptAs !== undefined && asToken(keptAs.original) === value ? keptAs.original : value;
+      keys.push([key, rangeOf(key, original)]);
+      ticket.ledger.carry(part, attribute);
+      if (keptAs !== undefined && original !== value) ticket.ledger.carryAll(keptAs.by);
+    }
+    return Object.fromEntries(keys.sort(([a], [b]) => placeOf(a) - placeOf(b) || (a < b ? -1 : 1)));
+  });
+  const [first = {}, ...rest] = parts.filter((part) => Object.keys(part).length > 0);
+  return { resource, specific, keys: first, also: rest, contactTypes, dropId };
+}
+
+/** Keys that are ranges are written with a tilde. */
+function rangeOf(key: string, value: string): string {
+  const [, from, to] = /^(-?\d+) (-?\d+)$/.exec(value) ?? [];
+  if (from === undefined || (!key.endsWith('Index') && key !== 'PageNumber')) return value;
+  return from === to ? from : `${from} ~ ${to}`;
+}
+
+export function keptNames(el: XmlElement): { name: string; original: string; by: XmlElement }[] {
+  return childElements(el, 'GeneralID').flatMap((by) => {
+    const name = attributeOf(by, 'IDUsage');
+    const original = attributeOf(by, 'IDValue');
+    return name === undefined || original === undefined || asToken(original) === original
+      ? []
+      : [{ name, original, by }];
+  });
+}
+
+const COMMON = new Set(['AmountPool', 'Comment', 'GeneralID', 'Part']);
+
+function placeOf(key: string): number {
+  const at = ORDER.indexOf(key);
+  return at < 0 ? ORDER.length : at;
+}
+
+function sameKeys(a: Leaf, b: Leaf): boolean {
+  const all = (leaf: Leaf): string[] => [leaf.keys, ...leaf.also].map((keys) => JSON.stringify(keys));
+  return all(a).some((one) => all(b).includes(one));
+}
+
+/** What the resource is called in the older generation. */
+function olderName(set: string, leaf: Leaf): string {
+  const local = leaf.specific?.local ?? set;
+  if (local === 'LooseBindingParams') return LOOSE[attributeOf(leaf.specific!, 'BindingType') ?? ''] ?? local;
+  if (local === 'Layout' && leaf.specific !== undefined && isStripping(leaf.specific))
+    return 'StrippingParams';
+  const name = rowOfNewer(local)?.jdf ?? local;
+  return jdfVocabulary.isMember('Resource', name) ? name : local;
+}
+
+const LOOSE: Readonly<Record<string, string>> = {
+  ChannelBinding: 'ChannelBindingParams',
+  CoilBinding: 'CoilBindingParams',
+  CombBinding: 'PlasticCombBindingParams',
+  RingBinding: 'RingBindingParams',
+  StripBinding: 'StripBindingParams',
+};
+
+/** Positions of binding signatures on a sheet, or how it is printed, are stripping in the older generation. */
+function isStripping(layout: XmlElement): boolean {
+  if (childElements(layout, 'PlacedObject').length > 0) return false;
+  return (
+    ['Position', 'StripMark'].some((name) => childElements(layout, name).length > 0) ||
+    ['WorkStyle', 'SheetLay', 'InnermostShingling'].some((name) => attributeOf(layout, name) !== undefined)
+  );
+}

@@ -1,0 +1,116 @@
+import { keysOf, type PartKeys } from '../../elements/part.js';
+import { childElements, firstChild, type XmlElement } from '../../xml/index.js';
+import { attributeNode } from '../ledger.js';
+import type { Overflow } from '../source.js';
+import { carryAttribute, Draft, finish } from '../translate.js';
+import { asToken } from '../values.js';
+import type { Job } from './job.js';
+import { partElement } from './parts.js';
+import { type Resources, shapeOf } from './resources.js';
+
+const AMOUNTS = ['Amount', 'MinAmount', 'MaxAmount'] as const;
+/** What a link says of how a resource lies and when it is needed; the newer generation says it of the resource. */
+const OF_LINK = ['Orientation', 'Transformation', 'Start', 'StartOffset', 'Duration'] as const;
+
+/** Amounts of a link (or, where it has none, of the resource itself) as the AmountPool of one leaf. */
+export function amountPool(
+  job: Job,
+  resources: Resources,
+  resource: XmlElement,
+  chain: readonly XmlElement[],
+  links: readonly XmlElement[],
+  keys: PartKeys,
+  alone: boolean,
+): XmlElement | undefined {
+  const parts = new Map<string, Draft>();
+  const draftFor = (rest: PartKeys): Draft => {
+    const key = JSON.stringify(rest);
+    const known = parts.get(key);
+    if (known !== undefined) return known;
+    const draft = new Draft('PartAmount', shapeOf('PartAmount'));
+    const part =
+      Object.keys(rest).length === 0 ? undefined : partElement(resources.direction, resource, rest, NOWHERE);
+    if (part !== undefined) draft.children.push(part);
+    parts.set(key, draft);
+    return draft;
+  };
+  for (const link of links) {
+    const pool = firstChild(link, 'AmountPool');
+    if (alone) takeAmounts(resources, link, draftFor, {}, undefined);
+    for (const amount of pool === undefined ? [] : childElements(pool, 'PartAmount')) {
+      for (const part of childElements(amount, 'Part')) {
+        const { Condition, ...named } = keysOf(part);
+        const here = Object.entries(keys).every(([key, value]) => named[key] === value);
+        const rest = Object.fromEntries(Object.entries(named).filter(([key]) => keys[key] === undefined));
+        if (!here) continue;
+        takeAmounts(resources, amount, draftFor, rest, Condition);
+        job.ledger.carryAll(part);
+        job.ledger.carry(pool, amount);
+      }
+    }
+  }
+  // What a partition inherits holds for each of its parts.
+  const level = [...chain].reverse().find((one) => attributeNode(one, 'Amount') !== undefined);
+  const own = level && attributeNode(level, 'Amount');
+  const plain = parts.get('{}');
+  if (own !== undefined) {
+    if (plain?.attributes.has('Amount') !== true) {
+      if (parts.size === 0) takeAmounts(resources, level!, draftFor, {}, undefined);
+      else job.ledger.reason(own, 'the link says other amounts, which go before');
+    } else if (plain.attributes.get('Amount') === own.value) job.ledger.carry(own);
+    else job.ledger.reason(own, 'the link says another amount, which goes before');
+  }
+  const written = [...parts.values()].filter(
+    (draft) => draft.attributes.size > 0 || draft.count('PartWaste') > 0,
+  );
+  if (written.length === 0) return undefined;
+  const pool = new Draft('AmountPool', shapeOf('AmountPool'));
+  pool.children.push(...written.map((draft) => finish(resources.direction, draft)));
+  return finish(resources.direction, pool);
+}
+
+const NOWHERE: Overflow = { nodes: [], originals: [], keys: {} };
+
+/** Good and waste are conditions of a part in the older generation; here waste has its own attribute. */
+function takeAmounts(
+  resources: Resources,
+  el: XmlElement,
+  draftFor: (rest: PartKeys) => Draft,
+  rest: PartKeys,
+  condition: string | undefined,
+): void {
+  for (const name of AMOUNTS) {
+    const attribute = attributeNode(el, name);
+    if (attribute === undefined) continue;
+    if (condition === undefined || condition === 'Good') {
+      carryAttribute(resources.direction, 'PartAmount', attribute, draftFor(rest), NOWHERE);
+    } else if (name === 'Amount' && condition === 'Waste') {
+      const draft = draftFor(rest);
+      carryAttribute(resources.direction, 'PartAmount', attribute, draft, NOWHERE, { local: 'Waste' });
+    } else if (name === 'Amount') {
+      const waste = new Draft('PartWaste', shapeOf('PartWaste'));
+      waste.attributes.set('WasteDetails', asToken(condition));
+      if (carryAttribute(resources.direction, 'PartWaste', attribute, waste, NOWHERE, { local: 'Waste' })) {
+        draftFor(rest).children.push(finish(resources.direction, waste));
+      }
+    }
+  }
+}
+
+/** What links say beside amounts, put onto a Resource that was written. */
+export function withLinkAttributes(
+  resources: Resources,
+  written: XmlElement,
+  links: readonly XmlElement[],
+): XmlElement {
+  const draft = new Draft('Resource', shapeOf('Resource'));
+  for (const link of links) {
+    for (const name of OF_LINK) {
+      const attribute = attributeNode(link, name);
+      if (attribute !== undefined) carryAttribute(resources.direction, 'Resource', attribute, draft, NOWHERE);
+    }
+  }
+  if (draft.attributes.size === 0) return written;
+  const more = finish(resources.direction, draft).attributes;
+  return { ...written, attributes: [...written.attributes, ...more] };
+}

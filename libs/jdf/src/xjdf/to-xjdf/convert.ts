@@ -1,0 +1,241 @@
+import { splitTokens } from '../../codec/index.js';
+import { activationOf, nodesOf } from '../../ticket/node.js';
+import {
+  attributeOf,
+  childElements,
+  documentOf,
+  firstChild,
+  indented,
+  type XmlAttribute,
+  type XmlDocument,
+  type XmlElement,
+} from '../../xml/index.js';
+import { attributeNode, type Lost } from '../ledger.js';
+import type { Overflow } from '../source.js';
+import { carryAttribute, Draft, finish } from '../translate.js';
+import { adopted, declaredAtRoot } from '../write.js';
+import { amountPool, withLinkAttributes } from './amounts.js';
+import { convertAudits } from './audits.js';
+import { Job, newerResource, type SetDraft, UNUSED } from './job.js';
+import { selects, type UseOfResource, usesOf } from './links.js';
+import { newerKey } from './parts.js';
+import { convertProducts } from './products.js';
+import { identifiers, Resources, shapeOf } from './resources.js';
+import { nodeInfos } from './status.js';
+import { type Steps, stepsOf } from './steps.js';
+
+export interface Converted {
+  readonly doc: XmlDocument;
+  readonly lost: readonly Lost[];
+}
+
+const ROOT = [
+  'JobID',
+  'JobPartID',
+  'ProjectID',
+  'RelatedJobID',
+  'RelatedJobPartID',
+  'RelatedProjectID',
+] as const;
+const ALSO = ['Category', 'ICSVersions', 'DescriptiveName', 'CommentURL'] as const;
+
+/** A JDF ticket, or one node of it, as XJDF. */
+export function ticketToXjdf(doc: XmlDocument, node?: XmlElement): Converted {
+  const job = new Job(doc);
+  const resources = new Resources(job);
+  const steps = stepsOf(doc.root, node);
+  const nodes = node === undefined ? [...nodesOf(doc.root)] : [node];
+  const uses = usesOf(job, steps);
+  const draft = new Draft('XJDF', shapeOf('XJDF'));
+  const overflow: Overflow = { nodes: [], originals: [], keys: {} };
+  const main = node ?? doc.root;
+  rootAttributes(job, resources, main, steps, draft, overflow);
+  const products = convertProducts(job, resources, nodes, uses, overflow);
+  placeResources(job, resources, nodes, uses, products.taken);
+  nodeInfos(job, resources, steps);
+  const audits = convertAudits(job, resources, nodes);
+  if (audits !== undefined) draft.children.push(audits);
+  if (products.list !== undefined) draft.children.push(products.list);
+  for (const one of nodes) nodeContent(job, resources, one, main, draft, overflow);
+  const sets = job.sets.filter((set) => set.resources.length > 0 || set.use.usage !== undefined);
+  draft.children.push(...sets.map((set) => setElement(resources, set)));
+  const standard = overflow.nodes.filter(({ uri }) => uri === resources.direction.uri);
+  draft.children.push(...standard, ...identifiers(overflow));
+  draft.children.push(
+    ...overflow.nodes.filter((one) => !standard.includes(one)).map((one) => foreignSet(resources, one)),
+  );
+  for (const one of nodes) {
+    job.ledger.carry(one);
+    job.ledger.carryNamed(one, 'ID', 'Type', 'Types', 'Version', 'MaxVersion');
+    const part = one === main ? undefined : attributeNode(one, 'JobPartID');
+    if (part !== undefined)
+      job.ledger.reason(part, 'one document stands for all nodes; convert the node by itself');
+  }
+  const root = finish(resources.direction, draft);
+  return { doc: documentOf(indented(declaredAtRoot(root, doc.root))), lost: job.ledger.losses() };
+}
+
+function rootAttributes(
+  job: Job,
+  resources: Resources,
+  node: XmlElement,
+  steps: Steps,
+  draft: Draft,
+  overflow: Overflow,
+): void {
+  const { ledger } = job;
+  for (const name of [...ROOT, ...ALSO]) {
+    const attribute = attributeNode(node, name) ?? inherited(job, node, name);
+    if (attribute !== undefined) carryAttribute(resources.direction, 'XJDF', attribute, draft, overflow);
+  }
+  for (const attribute of node.attributes) {
+    if (attribute.uri !== '') carryAttribute(resources.direction, 'XJDF', attribute, draft, overflow);
+  }
+  if (!draft.attributes.has('JobID')) draft.attributes.set('JobID', attributeOf(node, 'ID') ?? 'Unknown');
+  draft.attributes.set('Types', steps.types.join(' '));
+  draft.attributes.set('Version', '2.2');
+  const { value } = activationOf(job.doc, node);
+  const stated = attributeNode(node, 'Activation');
+  if (stated === undefined) return;
+  if (value === 'Active') ledger.carry(stated);
+  else ledger.reason(stated, 'the newer generation says it when the job is submitted, not in the ticket');
+}
+
+function inherited(job: Job, node: XmlElement, name: string): XmlAttribute | undefined {
+  if (!(ROOT as readonly string[]).includes(name) || name === 'JobPartID') return undefined;
+  return attributeNode(job.doc.root, name) ?? (node === job.doc.root ? undefined : undefined);
+}
+
+/** Places every resource of the nodes' pools in the sets of its uses; what is not linked, in a set without a use. */
+function placeResources(
+  job: Job,
+  resources: Resources,
+  nodes: readonly XmlElement[],
+  uses: ReadonlyMap<XmlElement, readonly UseOfResource[]>,
+  taken: ReadonlySet<XmlElement>,
+): void {
+  const pools = [job.doc.root, ...nodes].flatMap((node) => childElements(node, 'ResourcePool'));
+  const found = new Set(pools.flatMap((pool) => childElements(pool)));
+  for (const resource of found) {
+    if (taken.has(resource)) continue;
+    if (resource.local === 'ColorPool') {
+      resources.colours(resource);
+      carryLinks(job, uses.get(resource) ?? []);
+      continue;
+    }
+    if (newerResource(resource.local) === undefined) {
+      job.ledger.reason(resource, 'the newer generation has no such resource');
+      continue;
+    }
+    const linked = uses.get(resource) ?? [];
+    if (linked.length === 0) placeUse(job, resources, resource, { links: [], use: UNUSED, parts: [] });
+    for (const one of linked) placeUse(job, resources, resource, one);
+    const { leaves } = job.placing(resource);
+    const left = leaves.filter(({ leaf }) => linked.every(({ parts }) => !selects(parts, leaf)));
+    if (linked.length > 0 && left.length > 0) {
+      resources.place(resource, UNUSED, (leaf) => left.some((one) => one.leaf === leaf), true);
+    }
+  }
+  for (const pool of pools) job.ledger.carry(pool);
+}
+
+function placeUse(job: Job, resources: Resources, resource: XmlElement, one: UseOfResource): void {
+  const { ledger } = job;
+  const before = job.sets.find((set) => set.use === one.use)?.resources.length ?? 0;
+  const set = resources.place(resource, one.use, (leaf) => selects(one.parts, leaf));
+  if (set === undefined) return;
+  const { leaves } = job.placing(resource);
+  const chosen = leaves.filter(({ leaf }) => selects(one.parts, leaf));
+  const start = set.resources.length - chosen.length;
+  chosen.forEach(({ leaf }, i) => {
+    const at = Math.max(start, before) + i;
+    const written = set.resources[at];
+    if (written === undefined) return;
+    const amounts = amountPool(
+      job,
+      resources,
+      resource,
+      leaf.chain,
+      one.links,
+      leaf.keys,
+      chosen.length === 1,
+    );
+    const children = amounts === undefined ? written.children : [amounts, ...written.children];
+    set.resources[at] = withLinkAttributes(resources, { ...written, children }, one.links);
+  });
+  const unit = attributeNode(resource, 'Unit');
+  if (unit !== undefined && set.unit === undefined) {
+    set.unit = splitTokens(unit.value)[0];
+    ledger.carry(unit);
+  }
+  carryLinks(job, [one]);
+}
+
+function carryLinks(job: Job, uses: readonly UseOfResource[]): void {
+  const { ledger } = job;
+  for (const link of uses.flatMap(({ links }) => links)) {
+    ledger.carry(link);
+    ledger.carryNamed(link, 'rRef', 'Usage', 'ProcessUsage', 'CombinedProcessIndex');
+    for (const part of childElements(link, 'Part')) carryPart(job, part);
+    const pool = firstChild(link, 'AmountPool');
+    if (pool !== undefined && childElements(pool).length === 0) ledger.carry(pool);
+  }
+}
+
+/** A part that a link selects is said by the Resources that are there, as far as they can say it. */
+function carryPart(job: Job, part: XmlElement): void {
+  job.ledger.carry(part);
+  for (const attribute of part.attributes) {
+    if (shapeOf('Part').attributes.has(newerKey(attribute.local))) job.ledger.carry(attribute);
+    else job.ledger.reason(attribute, 'the newer generation has no such partition');
+  }
+}
+
+function setElement(resources: Resources, set: SetDraft): XmlElement {
+  const draft = new Draft('ResourceSet', shapeOf('ResourceSet'));
+  const { usage, processUsage, indexes } = set.use;
+  draft.attributes.set('Name', set.name);
+  if (usage !== undefined) draft.attributes.set('Usage', usage);
+  if (processUsage !== undefined) draft.attributes.set('ProcessUsage', processUsage.replaceAll(/\s/g, '_'));
+  if (indexes.length > 0) draft.attributes.set('CombinedProcessIndex', indexes.join(' '));
+  if (set.id !== undefined) draft.attributes.set('ID', set.id);
+  if (set.unit !== undefined) draft.attributes.set('Unit', set.unit);
+  draft.children.push(...set.dependents, ...set.resources);
+  return finish(resources.direction, draft);
+}
+
+/** Comments, identifiers and foreign elements that stand in a node or its pools. */
+function nodeContent(
+  job: Job,
+  resources: Resources,
+  node: XmlElement,
+  main: XmlElement,
+  draft: Draft,
+  overflow: Overflow,
+): void {
+  const { ledger } = job;
+  const pools = ['ResourcePool', 'ResourceLinkPool', 'AuditPool'].flatMap((name) =>
+    childElements(node, name),
+  );
+  for (const pool of pools) ledger.carry(pool);
+  for (const el of [node, ...pools].flatMap((one) => one.children)) {
+    if (el.kind !== 'element') continue;
+    if (el.uri !== main.uri) {
+      overflow.nodes.push(adopted(el));
+      ledger.carryAll(el);
+    } else if (el.local === 'Comment' || el.local === 'GeneralID') {
+      const made = resources.plain(el, overflow);
+      if (made !== undefined) draft.children.push(made);
+    }
+  }
+}
+
+/** A foreign element of a ticket: the newer generation has room for it in a Resource. */
+function foreignSet(resources: Resources, el: XmlElement): XmlElement {
+  const resource = new Draft('Resource', shapeOf('Resource'));
+  resource.children.push(el);
+  const set = new Draft('ResourceSet', shapeOf('ResourceSet'));
+  set.attributes.set('Name', el.name);
+  set.children.push(finish(resources.direction, resource));
+  return finish(resources.direction, set);
+}

@@ -1,0 +1,189 @@
+import { keysOf, type PartKeys } from '../../elements/part.js';
+import type { Partition } from '../../partition/index.js';
+import {
+  attributeOf,
+  descendants,
+  findById,
+  firstChild,
+  parentOf,
+  XJDF_NAMESPACE,
+  type XmlDocument,
+  type XmlElement,
+} from '../../xml/index.js';
+import { xjdfVocabulary } from '../facts.js';
+import { Ids } from '../ids.js';
+import { Ledger } from '../ledger.js';
+import { rowOfOlder } from '../rows.js';
+import { type Direction, Draft, finish } from '../translate.js';
+import { asToken } from '../values.js';
+import { writtenLeaves } from './leaves.js';
+
+/** How a set of resources is used: what a resource link says beside which resource it is. */
+export interface Use {
+  readonly usage: string | undefined;
+  readonly processUsage: string | undefined;
+  /** Positions in Types; empty: not said. */
+  readonly indexes: readonly number[];
+}
+
+export const UNUSED: Use = { usage: undefined, processUsage: undefined, indexes: [] };
+
+/** A ResourceSet while it is being filled. */
+export interface SetDraft {
+  readonly name: string;
+  readonly use: Use;
+  id?: string;
+  unit?: string;
+  readonly resources: XmlElement[];
+  readonly dependents: XmlElement[];
+}
+
+export interface PlacedLeaf {
+  readonly leaf: Partition;
+  readonly id: string;
+  /** Keys of other parts that are the same thing. */
+  readonly also: readonly PartKeys[];
+}
+
+/** Where a resource went: its leaves with the IDs of the Resource elements that they became. */
+export interface Placing {
+  readonly leaves: readonly PlacedLeaf[];
+  /** Stands for all its leaves together. */
+  readonly setId: string | undefined;
+}
+
+/** A conversion to the newer generation under way. */
+export class Job {
+  readonly doc: XmlDocument;
+  readonly ledger: Ledger;
+  readonly ids: Ids;
+  readonly sets: SetDraft[] = [];
+  readonly placings = new Map<XmlElement, Placing>();
+
+  constructor(doc: XmlDocument) {
+    this.doc = doc;
+    this.ledger = new Ledger(doc);
+    this.ids = new Ids(doc);
+  }
+
+  /** The set of this name and use, made if there is none. */
+  set(name: string, use: Use): SetDraft {
+    const like = this.sets.find((set) => set.name === name && sameUse(set.use, use));
+    if (like !== undefined) return like;
+    const made: SetDraft = { name, use, resources: [], dependents: [] };
+    this.sets.push(made);
+    return made;
+  }
+
+  target(id: string): XmlElement | undefined {
+    return findById(this.doc, id);
+  }
+
+  /** IDs of a resource and of its leaves, given out before they are written, because others refer to them. */
+  placing(resource: XmlElement): Placing {
+    const known = this.placings.get(resource);
+    if (known !== undefined) return known;
+    const own = attributeOf(resource, 'ID');
+    const all = writtenLeaves(resource);
+    const leaves = all.filter((leaf) => identical(leaf) === undefined);
+    const alike = all.flatMap((leaf) => {
+      const part = identical(leaf);
+      return part === undefined ? [] : [{ leaf, part }];
+    });
+    const also = (leaf: Partition): PartKeys[] =>
+      alike.flatMap((one) => {
+        const fits = Object.entries(one.part).every(([key, value]) => leaf.keys[key] === value);
+        if (fits) for (const el of one.leaf.chain.slice(-1)) this.ledger.carryAll(el);
+        return fits ? [{ ...leaf.keys, ...one.leaf.keys }] : [];
+      });
+    const name = own ?? asToken(resource.local);
+    const made: Placing =
+      leaves.length === 1
+        ? {
+            leaves: [{ leaf: leaves[0]!, id: own ?? this.ids.make(name), also: also(leaves[0]!) }],
+            setId: undefined,
+          }
+        : {
+            leaves: leaves.map((leaf) => ({ leaf, id: this.ids.make(name), also: also(leaf) })),
+            setId: own ?? this.ids.make(name),
+          };
+    this.placings.set(resource, made);
+    return made;
+  }
+
+  parent(el: XmlElement): XmlElement | undefined {
+    return parentOf(this.doc, el);
+  }
+
+  /** The resources of a name that are linked anywhere, in the order of the links. */
+  linked(name: string): readonly XmlElement[] {
+    const found = new Set<XmlElement>();
+    for (const el of descendants(this.doc.root)) {
+      const target = el.local === `${name}Link` ? this.target(attributeOf(el, 'rRef') ?? '') : undefined;
+      if (target !== undefined) found.add(target);
+    }
+    return [...found];
+  }
+
+  #plain: string | undefined;
+
+  /** The ID of a medium of which nothing is known. */
+  plainMedia(direction: Direction): string {
+    if (this.#plain !== undefined) return this.#plain;
+    const media = new Draft('Media', xjdfVocabulary.named('Media')!);
+    media.attributes.set('MediaType', 'Other');
+    const draft = new Draft('Resource', xjdfVocabulary.named('Resource')!);
+    this.#plain = this.ids.make('Media');
+    draft.attributes.set('ID', this.#plain);
+    draft.children.push(finish(direction, media));
+    this.set('Media', UNUSED).resources.push(finish(direction, draft));
+    return this.#plain;
+  }
+
+  /** The IDs that stand for a reference to a resource from a part with these keys. */
+  idsFor(resource: XmlElement, wanted: PartKeys): readonly string[] {
+    const { leaves, setId } = this.placing(resource);
+    const fitting = leaves.filter(({ leaf }) =>
+      Object.entries(leaf.keys).every(([key, value]) => wanted[key] === undefined || wanted[key] === value),
+    );
+    if (fitting.length === leaves.length && setId !== undefined) return [setId];
+    return fitting.map(({ id }) => id);
+  }
+}
+
+/** What a leaf says that it is the same as. */
+function identical({ chain }: Partition): PartKeys | undefined {
+  const found = firstChild(chain.at(-1)!, 'Identical');
+  const part = found && firstChild(found, 'Part');
+  return part && keysOf(part);
+}
+
+/** Resources of the older generation that the newer has only inside another. */
+const HOSTS: Readonly<Record<string, string>> = {
+  Person: 'Contact',
+  Company: 'Contact',
+  ComChannel: 'Contact',
+  Address: 'Contact',
+  FileSpec: 'RunList',
+  ByteMap: 'RunList',
+  CutBlock: 'CuttingParams',
+};
+
+/** What a resource of the older generation is in the newer: its own name there, and the resource around it if any. */
+export function newerResource(local: string): { readonly name: string; readonly host?: string } | undefined {
+  const host = Object.hasOwn(HOSTS, local) ? HOSTS[local] : undefined;
+  if (host !== undefined) return { name: local, host };
+  const name = rowOfOlder(local)?.xjdf ?? local;
+  return xjdfVocabulary.isMember('SpecificResource', name) ? { name } : undefined;
+}
+
+function sameUse(a: Use, b: Use): boolean {
+  return (
+    a.usage === b.usage &&
+    a.processUsage === b.processUsage &&
+    a.indexes.length === b.indexes.length &&
+    a.indexes.every((index, i) => index === b.indexes[i])
+  );
+}
+
+export const NEWER = XJDF_NAMESPACE;

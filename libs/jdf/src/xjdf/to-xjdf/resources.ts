@@ -1,0 +1,219 @@
+import { keysOf, type PartKeys } from '../../elements/part.js';
+import type { Partition } from '../../partition/index.js';
+import { partitionKeysOf } from '../../partition/index.js';
+import { attributeOf, childElements, type XmlElement } from '../../xml/index.js';
+import { type ElementShape, xjdfVocabulary } from '../facts.js';
+import { effectiveSource, type Overflow, type Source, sourceOf } from '../source.js';
+import { carryAttribute, type Direction, Draft, finish, translate } from '../translate.js';
+import { asToken } from '../values.js';
+import { toNewer } from './direction.js';
+import { type Job, newerResource, type SetDraft, UNUSED, type Use } from './job.js';
+import { partElement, partsOfLeaf } from './parts.js';
+import type { Placer } from './placer.js';
+
+export const shapeOf = (name: string): ElementShape =>
+  xjdfVocabulary.named(name) ?? xjdfVocabulary.shape(name)!;
+
+/** Writes resources of pools, and those that stand inline, as ResourceSets. */
+export class Resources implements Placer {
+  readonly #job: Job;
+  readonly direction: Direction;
+  readonly #placed = new Set<XmlElement>();
+  readonly #inline = new Map<XmlElement, readonly string[]>();
+
+  constructor(job: Job) {
+    this.#job = job;
+    this.direction = toNewer(job, this);
+  }
+
+  isPlaced(resource: XmlElement): boolean {
+    return this.#placed.has(resource);
+  }
+
+  refer(resource: XmlElement, overflow: Overflow, ref: XmlElement): readonly string[] {
+    if (!newerResource(resource.local)) return [];
+    const stated = childElements(ref, 'Part').map(keysOf);
+    const wanted = stated.length === 0 ? [{}] : stated;
+    const ids = wanted.flatMap((keys) => this.#job.idsFor(resource, { ...overflow.keys, ...keys }));
+    return [...new Set(ids)];
+  }
+
+  inline(child: XmlElement, overflow: Overflow): readonly string[] {
+    const known = this.#inline.get(child);
+    if (known !== undefined) {
+      this.#job.ledger.carry(child);
+      return known;
+    }
+    const newer = newerResource(child.local)!;
+    const id = attributeOf(child, 'ID') ?? this.#job.ids.make(newer.host ?? newer.name);
+    const leaf: Partition = { chain: [child], keys: {} };
+    const written = this.element(child, leaf, id, overflow.keys);
+    if (written === undefined) return [];
+    this.#inline.set(child, [id]);
+    this.#job.set(newer.host ?? newer.name, UNUSED).resources.push(written);
+    return [id];
+  }
+
+  colours(pool: XmlElement): void {
+    if (this.#placed.has(pool)) return;
+    this.#placed.add(pool);
+    for (const color of childElements(pool, 'Color')) {
+      const id = attributeOf(color, 'ID') ?? this.#job.ids.make('Color');
+      const written = this.element(color, { chain: [color], keys: {} }, id, {});
+      if (written !== undefined) this.#job.set('Color', UNUSED).resources.push(written);
+    }
+    this.#job.ledger.carry(pool);
+    this.#job.ledger.carryNamed(pool, 'ID', 'Class');
+  }
+
+  /**
+   * Writes a resource, or the leaves of it that are selected, into the set of a use. Gives the set. A leaf that is
+   * written once more gets another ID, unless it is one of the `rest` that no use selected.
+   */
+  place(
+    resource: XmlElement,
+    use: Use,
+    selected: (leaf: Partition) => boolean,
+    rest = false,
+  ): SetDraft | undefined {
+    const newer = newerResource(resource.local);
+    if (newer === undefined) return undefined;
+    const { ledger } = this.#job;
+    const placing = this.#job.placing(resource);
+    const chosen = placing.leaves.filter(({ leaf }) => selected(leaf));
+    const again = this.#placed.has(resource) && !rest;
+    this.#placed.add(resource);
+    const set = this.#job.set(newer.host ?? newer.name, use);
+    if (!again && !rest && set.resources.length === 0 && placing.setId !== undefined) set.id = placing.setId;
+    for (const { leaf, id, also } of chosen) {
+      const own = again ? this.#job.ids.make(asToken(id)) : id;
+      const written = this.element(resource, leaf, own, leaf.keys, also);
+      if (written !== undefined) set.resources.push(written);
+    }
+    ledger.carryNamed(resource, 'ID', 'Class', 'PartIDKeys');
+    for (const level of chosen.flatMap(({ leaf }) => leaf.chain)) {
+      ledger.carry(level);
+      ledger.carryNamed(level, ...partitionKeysOf(resource));
+    }
+    return set;
+  }
+
+  /** An element that is the same in both generations but for its facts, such as a Comment. */
+  plain(el: XmlElement, overflow: Overflow): XmlElement | undefined {
+    return translate(this.direction, sourceOf(el), el.local, shapeOf(el.local), overflow);
+  }
+
+  /** One leaf as a Resource element. */
+  element(
+    resource: XmlElement,
+    leaf: Partition,
+    id: string,
+    keys: PartKeys,
+    also: readonly PartKeys[] = [],
+  ): XmlElement | undefined {
+    const { ledger } = this.#job;
+    const newer = newerResource(resource.local)!;
+    const source = effectiveSource(leaf.chain);
+    const draft = new Draft('Resource', shapeOf('Resource'));
+    draft.attributes.set('ID', id);
+    const overflow: Overflow = { nodes: [], originals: [], keys };
+    const rest = this.#common(source, draft, overflow);
+    const parts = partsOfLeaf(this.#job, resource, leaf, rest, id);
+    const specific = this.#specific(newer, parts.source, overflow);
+    for (const part of [...parts.keys, ...also]) {
+      const written = partElement(this.direction, resource, part, overflow);
+      if (written !== undefined) draft.children.push(written);
+    }
+    if (specific !== undefined) draft.children.push(specific);
+    draft.children.push(...overflow.nodes, ...identifiers(overflow));
+    ledger.carry(...leaf.chain);
+    return finishResource(this.direction, draft, specific);
+  }
+
+  #specific(
+    newer: { readonly name: string; readonly host?: string },
+    source: Source,
+    overflow: Overflow,
+  ): XmlElement | undefined {
+    if (newer.host === undefined) {
+      return translate(this.direction, source, newer.name, shapeOf(newer.name), overflow);
+    }
+    const inner = translate(this.direction, source, newer.name, shapeOf(newer.name), overflow);
+    if (inner === undefined) return undefined;
+    const host = new Draft(newer.host, shapeOf(newer.host));
+    host.children.push(inner);
+    return finish(this.direction, host);
+  }
+
+  /** What every resource has. Gives the source without it. */
+  #common(source: Source, draft: Draft, overflow: Overflow): Source {
+    const { ledger } = this.#job;
+    const rest = source.attributes.filter((attribute) => {
+      if (attribute.local === 'Status' && attribute.uri === '') {
+        const available = attribute.value === 'Available';
+        draft.attributes.set('Status', available ? 'Available' : 'Unavailable');
+        if (available || attribute.value === 'Unavailable') ledger.carry(attribute);
+        else
+          ledger.reason(
+            attribute,
+            'the newer generation has Available and Unavailable; written as the latter',
+          );
+        return false;
+      }
+      if (IMPLIED[attribute.local] === attribute.value) {
+        ledger.carry(attribute);
+        return false;
+      }
+      if (attribute.local === 'ID' || attribute.local === 'Class' || attribute.local === 'PartIDKeys') {
+        ledger.carry(attribute);
+        return false;
+      }
+      const to = COMMON[attribute.local];
+      if (to === undefined || attribute.uri !== '') return true;
+      return !carryAttribute(this.direction, 'Resource', attribute, draft, overflow, { local: to });
+    });
+    return { ...source, attributes: rest };
+  }
+}
+
+const COMMON: Readonly<Record<string, string>> = {
+  DescriptiveName: 'DescriptiveName',
+  CommentURL: 'CommentURL',
+  ProductID: 'ExternalID',
+  Brand: 'Brand',
+  Expires: 'Expires',
+  GrossWeight: 'GrossWeight',
+  ResourceWeight: 'ResourceWeight',
+};
+
+/** What is said by saying nothing. */
+const IMPLIED: Readonly<Record<string, string>> = {
+  PartUsage: 'Explicit',
+  Locked: 'false',
+  NoOp: 'false',
+  SpawnStatus: 'NotSpawned',
+};
+
+/** Names that had to be changed, kept as they were. */
+export function identifiers(overflow: Overflow): XmlElement[] {
+  const seen = new Set<string>();
+  return overflow.originals.flatMap(([name, original]) => {
+    const key = `${name} ${original}`;
+    if (seen.has(key)) return [];
+    seen.add(key);
+    const draft = new Draft('GeneralID', shapeOf('GeneralID'));
+    draft.attributes.set('IDUsage', name);
+    draft.attributes.set('IDValue', original);
+    return [finish({ uri: 'http://www.CIP4.org/JDFSchema_2_0' } as Direction, draft)];
+  });
+}
+
+/** The specific resource stands for the abstract one of the schema: after Part, before what is foreign. */
+function finishResource(direction: Direction, draft: Draft, specific: XmlElement | undefined): XmlElement {
+  const el = finish(direction, draft);
+  if (specific === undefined) return el;
+  const others = el.children.filter((child) => child !== specific);
+  const at = others.findIndex((child) => child.kind === 'element' && child.uri !== el.uri);
+  const cut = at < 0 ? others.length : at;
+  return { ...el, children: [...others.slice(0, cut), specific, ...others.slice(cut)] };
+}
