@@ -2,7 +2,7 @@ import type { Plant } from '#libs/craft';
 import { readOrder } from '#libs/flow';
 import { checkDocument, parseXml, type XmlDocument } from '#libs/jdf';
 import { type Problem, type Result, warning } from '#libs/kernel';
-import { checkReferences, kindOfPart, type PackagePart, packageKind, readPackage } from '#libs/wire';
+import { checkReferences, kindOfPart, packageKind, readPackage, withinPart } from '#libs/wire';
 import { looksLikeJson } from './files.js';
 import { readJson } from './read-json.js';
 
@@ -56,16 +56,11 @@ async function judgePackage(bytes: Uint8Array): Promise<Judged> {
     version: judged[0]!.found.version,
     problems: [
       ...pack.problems.map(beforePath),
-      ...judged.flatMap(({ part, found }) => found.problems.map((problem) => within(part, problem))),
+      ...judged.flatMap(({ part, found }) => found.problems.map((problem) => withinPart(part, problem))),
       ...checkReferences(pack.value, documents),
     ],
   };
 }
-
-const within = (part: PackagePart, problem: Problem): Problem => ({
-  ...problem,
-  path: `${part.name}!${problem.path ?? ''}`,
-});
 
 /** The package reader names the part alone; a place within it is asked for everywhere. */
 const beforePath = (problem: Problem): Problem =>

@@ -1,6 +1,7 @@
 import { type Order, type Plan, type Plant, planSequence } from '#libs/craft';
 import { type Reading, readDocument } from '#libs/flow';
 import type { Problem, Result } from '#libs/kernel';
+import { ticketIn, withinPart } from '#libs/wire';
 import type { ReadFile } from './files.js';
 
 export interface Planned {
@@ -12,8 +13,8 @@ export interface Planned {
 }
 
 /** Plans each document, and those that can be planned one after the other: a press changes over from the one before. */
-export function planFiles(files: readonly ReadFile[], plant: Plant): readonly Planned[] {
-  const readings = files.map((source) => ({ source, reading: readDocument(source.bytes, plant) }));
+export async function planFiles(files: readonly ReadFile[], plant: Plant): Promise<readonly Planned[]> {
+  const readings = await Promise.all(files.map((source) => readOne(source, plant)));
   const sound = readings.filter(({ reading }) => reading.plan !== null);
   const inRow = planSequence(
     sound.flatMap(({ reading }): Order[] => (reading.order === null ? [] : [reading.order])),
@@ -26,6 +27,34 @@ export function planFiles(files: readonly ReadFile[], plant: Plant): readonly Pl
       : { source, reading, ...together(reading, inRow[row]!) };
   });
 }
+
+/** The document, or the ticket of a package; then the paths of problems begin with the part (contract: `part!path`). */
+async function readOne(source: ReadFile, plant: Plant): Promise<Pick<Planned, 'source' | 'reading'>> {
+  const found = await ticketIn(source.bytes, null);
+  if (!found.ok) return { source, reading: unread(found.problems) };
+  const { bytes, within } = found.value;
+  const reading = readDocument(bytes, plant);
+  if (within === null) return { source, reading };
+  const inPart = (problem: Problem): Problem => withinPart(within.part, problem);
+  return {
+    source: { ...source, bytes },
+    reading: {
+      ...reading,
+      problems: [...found.problems, ...reading.problems.map(inPart)],
+      plan: reading.plan && { ...reading.plan, problems: reading.plan.problems.map(inPart) },
+    },
+  };
+}
+
+const unread = (problems: readonly Problem[]): Reading => ({
+  kind: 'package',
+  jobId: '',
+  name: '',
+  order: null,
+  plan: null,
+  pressState: null,
+  problems,
+});
 
 function together(reading: Reading, inRow: Result<Plan>): Pick<Planned, 'plan' | 'problems'> {
   const alone = new Set((reading.plan?.problems ?? []).map(asText));

@@ -42,5 +42,6 @@ export { readMultipart, type StreamedPart, streamMultipart } from './packages/re
 export { packageKind, readPackage } from './packages/read-package.js';
 export { readZip } from './packages/read-zip.js';
 export { isInside, resolveCid, resolveReference } from './packages/resolve-reference.js';
+export { type FoundTicket, ticketIn, withinPart } from './packages/ticket-in.js';
 export { type MultipartToSend, type WrittenPackage, writeMultipart } from './packages/write-multipart.js';
 export { writeZip } from './packages/write-zip.js';

@@ -1,27 +1,44 @@
 import { resolve } from 'node:path';
 import { atServer, text } from '../args.js';
 import { type Command, EXIT, WrongUse } from '../command.js';
-import { Client, refusal } from '../http-client.js';
+import { type Answer, Client, refusal } from '../http-client.js';
 import { writeTo } from '../write-to.js';
+
+/** What can be asked for, and by which media type. */
+const FORMS: Readonly<Record<string, string>> = {
+  jdf: 'application/vnd.cip4-jdf+xml',
+  package: 'multipart/related',
+};
 
 export const exportCommand: Command = {
   name: 'export',
-  usage: 'TICKET [--as jdf] [--out FILE] [--server URL] [--token T]',
+  usage: 'TICKET [--as jdf|package] [--out FILE] [--server URL] [--token T]',
   summary: 'The ticket as it leaves: as it came, with its steps, amounts and audits.',
   options: { ...atServer, as: { type: 'string' }, out: { type: 'string' } },
   takes: [1, 1],
   async run(call) {
     const as = text(call, 'as') ?? 'jdf';
-    if (as !== 'jdf') throw new WrongUse(`Tickets leave this version --as jdf only, not as ${as}.`);
+    const accept = FORMS[as];
+    if (accept === undefined) {
+      throw new WrongUse(`Tickets leave this version --as ${Object.keys(FORMS).join(', ')}, not as ${as}.`);
+    }
     const path = `/api/v1/tickets/${encodeURIComponent(call.args[0]!)}/document`;
-    const answer = await new Client(call).ask(path, { headers: { accept: 'application/vnd.cip4-jdf+xml' } });
+    const answer = await new Client(call).ask(path, { headers: { accept } });
     if (answer.status >= 300) {
       call.err(refusal(answer));
       return EXIT.faults;
     }
     const out = text(call, 'out');
-    if (out === undefined) call.raw(answer.bytes);
-    else writeTo(resolve(call.folder, out), answer.bytes);
+    const content = as === 'package' ? asFile(answer) : answer.bytes;
+    if (out === undefined) call.raw(content);
+    else writeTo(resolve(call.folder, out), content);
     return EXIT.done;
   },
 };
+
+/** A multipart in a file begins with its own header, which names the boundary; in HTTP that stands before the body. */
+function asFile({ bytes, headers }: Answer): Uint8Array {
+  const type = headers.get('content-type') ?? '';
+  if (!type.startsWith('multipart/')) return bytes;
+  return Buffer.concat([Buffer.from(`MIME-Version: 1.0\r\nContent-Type: ${type}\r\n\r\n`), bytes]);
+}

@@ -18,7 +18,7 @@ export const plan: Command = {
   async run(call) {
     const plant = plantOf(call);
     const { files, unread } = readFiles(call);
-    const jobs = planFiles(files, plant);
+    const jobs = await planFiles(files, plant);
     const folder = text(call, 'out');
     if (folder !== undefined) {
       for (const path of writePlan(jobs, plant, resolve(call.folder, folder))) call.err(path);

@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import { Controller, Get, HttpCode, Inject, Param, Post, Query, Req, Res } from '@nestjs/common';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import {
@@ -12,7 +11,9 @@ import {
   workAtBench,
 } from '#libs/flow';
 import { isoTime } from '#libs/kernel';
-import { unpack } from '../intake/unpack.js';
+import type { Package } from '#libs/wire';
+import { ticketPackage } from '../export/ticket-package.js';
+import { sha256, unpack } from '../intake/unpack.js';
 import { RUNTIME, type Runtime } from '../runtime.js';
 import { cursorPage, ifMatch, limitOf, okOr, parseJsonBody, withTag } from './answers.js';
 import { benchCounts } from './bodies.js';
@@ -24,6 +25,12 @@ const BENCH = ['start', 'pause', 'finish'] as const;
 /** What a ticket can come as; what it really is, its own bytes say. */
 const ACCEPTED =
   /^(application\/(vnd\.cip4-x?jdf\+xml|xml|json|zip|octet-stream)|text\/(xml|plain)|multipart\/related)\s*(;|$)/i;
+
+/** The package that is asked for, or null for the bare ticket. */
+function containerOf(accept: string): Package['container'] | null {
+  if (/multipart\/related/i.test(accept)) return 'multipart';
+  return /application\/zip/i.test(accept) ? 'zip' : null;
+}
 
 @Controller('api/v1/tickets')
 export class TicketsController {
@@ -50,7 +57,7 @@ export class TicketsController {
     const unpacked = await unpack(bytes, mediaType);
     const outcome = await takeIn(this.runtime.ports, {
       bytes,
-      sha256: createHash('sha256').update(bytes).digest('hex'),
+      sha256: sha256(bytes),
       mediaType,
       name: null,
       intake: request.headers['x-sidelay-intake'] === 'commandLine' ? 'commandLine' : 'http',
@@ -117,8 +124,15 @@ export class TicketsController {
       return;
     }
     const { version, clock, ports } = this.runtime;
+    const now = clock.now();
     const ticket = await ports.ticketDocument(file);
-    const exported = okOr(exportTicket(file, ticket, { now: clock.now(), version, plant: ports.plant }));
+    const exported = okOr(exportTicket(file, ticket, { now, version, plant: ports.plant }));
+    const container = containerOf(accept);
+    if (container !== null) {
+      const pack = await ticketPackage(exported, original, container, { ids: ports.ids, now });
+      void reply.header('content-type', pack.contentType).send(Buffer.from(pack.bytes));
+      return;
+    }
     void reply.header('content-type', 'application/vnd.cip4-jdf+xml; charset=utf-8').send(exported);
   }
 

@@ -1,6 +1,5 @@
 import type { Store, StoredDocument, TicketFile } from '#libs/flow';
-import { readPackage } from '#libs/wire';
-import { ticketOf } from './unpack.js';
+import { ticketIn } from '#libs/wire';
 
 /** The ticket as it came: the document itself, or the part of the package that was the ticket. */
 export async function ticketDocument(
@@ -9,7 +8,7 @@ export async function ticketDocument(
 ): Promise<StoredDocument | null> {
   const stored = await store.document(ticket.documentId);
   if (stored === null || ticket.documentPart === null) return stored;
-  const pack = await readPackage(stored.bytes, stored.mediaType);
-  const part = pack.ok ? ticketOf(pack.value).ticket : null;
-  return part === null ? stored : { ...stored, mediaType: 'application/vnd.cip4-jdf+xml', bytes: part.bytes };
+  const found = await ticketIn(stored.bytes, stored.mediaType);
+  if (!found.ok) return stored;
+  return { ...stored, mediaType: 'application/vnd.cip4-jdf+xml', bytes: found.value.bytes };
 }

@@ -65,7 +65,7 @@ export async function takeIn(ports: EnginePorts, incoming: Incoming): Promise<Re
     intake: incoming.intake,
     jobId: reading.jobId,
     name: reading.name || (incoming.name ?? ''),
-    problems: [...incoming.problems, ...reading.problems],
+    problems: [...incoming.problems, ...withinPart(incoming.ticket?.part ?? null, reading.problems)],
     returnUrl: incoming.returnUrl ?? null,
     priority: incoming.priority ?? null,
     hold: incoming.hold ?? false,
@@ -79,6 +79,12 @@ export async function takeIn(ports: EnginePorts, incoming: Incoming): Promise<Re
     throw cause;
   }
   return done({ file: (await ports.store.ticketFile(ticketId))!, repeated: false });
+}
+
+/** Places inside a package begin with the name of the part (contract section 3: `part!path`). */
+function withinPart(part: string | null, problems: readonly Problem[]): readonly Problem[] {
+  if (part === null) return problems;
+  return problems.map((problem) => ({ ...problem, path: `${part}!${problem.path ?? ''}` }));
 }
 
 async function keep(
