@@ -1,11 +1,13 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { checkDocument, convertDocument, parseXml, writeXml, type XmlDocument } from '#libs/jdf';
 import { demoData, Hub, type TicketJson } from '../kit/journey.js';
 import { until } from '../kit/server-process.js';
 
 const JDF = 'application/vnd.cip4-jdf+xml';
 const JMF = 'application/vnd.cip4-jmf+xml';
+const XJDF = 'application/vnd.cip4-xjdf+xml';
 const NAMESPACE = 'http://www.CIP4.org/JDFSchema_1_1';
 
 const INKS = ['Cyan', 'Magenta', 'Yellow', 'Black'];
@@ -24,6 +26,13 @@ const order = (change: Record<string, unknown> = {}): string =>
     ...change,
   });
 const ticket = demoData('tickets/paper-boat-300.jdf').toString();
+const parsed = (text: string): XmlDocument => {
+  const result = parseXml(text);
+  if (!result.ok) throw new Error(JSON.stringify(result.problems));
+  return result.value;
+};
+const converted = convertDocument(parsed(ticket), 'xjdf');
+const newer = converted.ok ? writeXml(converted.value.doc) : '';
 const jmf = (message: string, attributes = ''): string =>
   `<JMF xmlns="${NAMESPACE}" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance" SenderID="tester" TimeStamp="2026-01-05T08:00:00Z" Version="1.9" ${attributes}>${message}</JMF>`;
 const returnCode = (text: string): string | undefined => /ReturnCode="(\d+)"/.exec(text)?.[1];
@@ -58,6 +67,19 @@ describe('what comes in by each door', () => {
     expect(answer.headers.get('content-type')).toContain('application/problem+json');
     return (await answer.json()) as Refusal;
   };
+
+  it('takes in a ticket of the newer generation, and gives it out in either', async () => {
+    const taken = await hub.post('/api/v1/tickets', newer.replace('JobID="T-300"', 'JobID="T-301"'), XJDF);
+    expect(taken.status).toBe(201);
+    const { id, jobId, steps } = (await taken.json()) as TicketJson & { jobId: string };
+    expect([jobId, steps.length > 3]).toEqual(['T-301', true]);
+    const path = `/api/v1/tickets/${id}/document`;
+    const older = await hub.get<string>(path, JDF);
+    const newest = await hub.get<string>(path, XJDF);
+    expect(older).toContain('<JDF ');
+    expect(newest).toMatch(/<XJDF JobID="T-301"[^>]* Types="Product [^"]*ConventionalPrinting/);
+    expect([older, newest].map((text) => checkDocument(parsed(text)).problems)).toEqual([[], []]);
+  });
 
   describe('a document that is no sound, possible ticket', () => {
     it.each([
@@ -96,6 +118,15 @@ describe('what comes in by each door', () => {
         .items;
       expect(kept).toMatchObject({ status: 'Rejected', steps: [] });
       expect(await hub.get<string>(`/api/v1/tickets/${kept!.id}/document`, JDF)).toBe(body);
+    });
+
+    it('names what is wrong in an XJDF at its place there, though it is read as JDF', async () => {
+      const { status, problems } = await refusal(newer.replace('Amount="300"', ''), XJDF);
+      expect([status, problems[0]?.code, problems[0]?.path]).toEqual([
+        422,
+        'JDF_AMOUNT',
+        '/XJDF/ProductList/Product',
+      ]);
     });
 
     it('says of an impossible order what would be possible', async () => {

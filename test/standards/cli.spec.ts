@@ -64,12 +64,10 @@ describe('check --json', () => {
     expect(exit).toBe([...verdicts.values()].every(({ ok }) => ok) ? 0 : 1);
   });
 
-  it('says of the newer generation that only a part was checked', () => {
+  it('finds the sparse partition that is wrong by its name, and nothing else in the newer generation', () => {
     const newer = all.filter(({ path }) => path.startsWith('xjdf/'));
-    const silent = newer.filter(
-      ({ path }) => !verdicts.get(path)?.problems.some(({ code }) => code === 'CHECK_PARTIAL'),
-    );
-    expect([newer.length > 0, silent]).toEqual([true, []]);
+    const unsound = newer.filter(({ path }) => !verdicts.get(path)?.ok).map(({ path }) => path);
+    expect([newer.length > 150, unsound]).toEqual([true, ['xjdf/samples/resources/badsparsepartition.xjdf']]);
   });
 });
 
@@ -90,5 +88,17 @@ describe('plan --json', () => {
     const taken = plan.problems.filter(({ code }) => code === 'DEFAULT_TAKEN');
     expect(taken.length).toBeGreaterThanOrEqual(3);
     expect(taken.every(({ severity }) => severity === 'warning')).toBe(true);
+  });
+});
+
+describe('convert --json', () => {
+  it.each([
+    ['xjdf', 'jdf/samples/lifecycle/ProductIntentNode.jdf', '<XJDF ', '/JDF/'],
+    ['jdf', 'xjdf/samples/further/book-product-simple-3.xjdf', '<JDF ', '/xjdf:XJDF/'],
+  ])('writes %s, and lists what could not be carried over by its place', async (to, file, root, place) => {
+    const { exit, json } = await call('convert', file, '--to', to, '--json');
+    const { document, lost } = json as { document: string; lost: { path: string; what: string }[] };
+    expect([exit, document.includes(root), lost.length > 0]).toEqual([0, true, true]);
+    expect(lost.every(({ path, what }) => path.startsWith(place) && what !== '')).toBe(true);
   });
 });

@@ -316,7 +316,12 @@ describe('the command line', () => {
     it('gives the exported document as it is', async () => {
       answer = { status: 200, body: '<JDF/>\n' };
       expect(await call('export', 't-1')).toMatchObject({ exit: 0, out: '<JDF/>\n' });
-      expect((await call('export', 't-1', '--as', 'xjdf')).exit).toBe(2);
+      expect((await call('export', 't-1', '--as', 'xjdf')).exit).toBe(0);
+      expect(asked.map(({ headers }) => headers.accept)).toEqual([
+        'application/vnd.cip4-jdf+xml',
+        'application/vnd.cip4-xjdf+xml',
+      ]);
+      expect((await call('export', 't-1', '--as', 'pdf')).exit).toBe(2);
     });
   });
 });

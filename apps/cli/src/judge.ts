@@ -1,7 +1,7 @@
 import type { Plant } from '#libs/craft';
 import { readOrder } from '#libs/flow';
 import { checkDocument, parseXml, type XmlDocument } from '#libs/jdf';
-import { type Problem, type Result, warning } from '#libs/kernel';
+import type { Problem, Result } from '#libs/kernel';
 import { checkReferences, kindOfPart, packageKind, readPackage, withinPart } from '#libs/wire';
 import { looksLikeJson } from './files.js';
 import { readJson } from './read-json.js';
@@ -26,15 +26,7 @@ function judgeXml(bytes: Uint8Array): Judged {
 
 function judgeParsed(parsed: Result<XmlDocument>): Judged {
   if (!parsed.ok) return { kind: 'unknown', version: null, problems: parsed.problems };
-  const { kind, version, problems } = checkDocument(parsed.value);
-  if (kind !== 'xjdf' && kind !== 'xjmf') return { kind, version, problems };
-  const { root } = parsed.value;
-  const partly = warning('CHECK_PARTIAL', `Of ${root.name} only form, root and namespace were checked.`, {
-    line: root.line,
-    path: `/${root.name}`,
-    hint: "This version checks the content of JDF and JMF; the standard's schema checks that of XJDF and XJMF.",
-  });
-  return { kind, version, problems: [...problems, partly] };
+  return checkDocument(parsed.value);
 }
 
 function judgeOrder(bytes: Uint8Array, plant: () => Plant): Judged {

@@ -3,6 +3,7 @@ import { checkStructure, jdfRules, type StructureRules, xjdfRules } from './chec
 import { Findings } from './codec/index.js';
 import { readJmf } from './jmf/index.js';
 import { checkTicket, type DocumentKind, kindOf } from './ticket/index.js';
+import { checkXjdf } from './xjdf/index.js';
 import { attributeOf, type XmlDocument } from './xml/index.js';
 
 export interface DocumentVerdict {
@@ -26,7 +27,8 @@ export function checkDocument(doc: XmlDocument): DocumentVerdict {
 function problemsOf(doc: XmlDocument, kind: DocumentKind): readonly Problem[] {
   if (kind === 'jdf') return [...structureOf(doc, jdfRules()), ...checkTicket(doc)];
   if (kind === 'jmf') return [...structureOf(doc, jdfRules()), ...checkMessages(doc)];
-  return structureOf(doc, xjdfRules());
+  const problems = structureOf(doc, xjdfRules());
+  return kind === 'xjdf' ? [...problems, ...checkXjdf(doc)] : problems;
 }
 
 function structureOf(doc: XmlDocument, rules: StructureRules): readonly Problem[] {

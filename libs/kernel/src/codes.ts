@@ -110,13 +110,6 @@ export const codes = {
     'info',
     'Nothing is lost; the message says what the sender should mend.',
   ),
-  CHECK_PARTIAL: row(
-    'Only part of the document was checked',
-    200,
-    0,
-    'info',
-    'Check it against the standard\'s schema too; README, "What it does not do yet", says what is left out.',
-  ),
   FILE_UNREADABLE: row('The file could not be read', 422, 3, 'info', 'Check its name and who may read it.'),
   // The ticket
   JDF_VALUE: row(

@@ -7,12 +7,13 @@ import { writeTo } from '../write-to.js';
 /** What can be asked for, and by which media type. */
 const FORMS: Readonly<Record<string, string>> = {
   jdf: 'application/vnd.cip4-jdf+xml',
+  xjdf: 'application/vnd.cip4-xjdf+xml',
   package: 'multipart/related',
 };
 
 export const exportCommand: Command = {
   name: 'export',
-  usage: 'TICKET [--as jdf|package] [--out FILE] [--server URL] [--token T]',
+  usage: 'TICKET [--as jdf|xjdf|package] [--out FILE] [--server URL] [--token T]',
   summary: 'The ticket as it leaves: as it came, with its steps, amounts and audits.',
   options: { ...atServer, as: { type: 'string' }, out: { type: 'string' } },
   takes: [1, 1],

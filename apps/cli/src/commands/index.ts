@@ -1,6 +1,7 @@
 import type { Command } from '../command.js';
 import { check } from './check.command.js';
 import { abort, hold, resume } from './command-ticket.js';
+import { convert } from './convert.command.js';
 import { device } from './device.command.js';
 import { exportCommand } from './export.command.js';
 import { plan } from './plan.command.js';
@@ -16,6 +17,7 @@ export const commands: readonly Command[] = [
   start,
   check,
   plan,
+  convert,
   submit,
   tickets,
   show,

@@ -35,7 +35,7 @@ export const routes: readonly Route[] = [
     method: 'get',
     path: '/api/v1/tickets/{id}/document',
     summary:
-      'The ticket as JDF, with its audits; Accept multipart/related or application/zip: with the files it came with',
+      'The ticket as JDF, or XJDF if Accept says so, with its audits; Accept multipart/related or application/zip: with the files it came with',
     answers: 'application/vnd.cip4-jdf+xml',
   },
   { method: 'get', path: '/api/v1/tickets/{id}/plan', summary: 'The plan document' },

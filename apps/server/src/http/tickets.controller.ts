@@ -10,6 +10,7 @@ import {
   ticketView,
   workAtBench,
 } from '#libs/flow';
+import { convertDocument, parseXml, writeXml } from '#libs/jdf';
 import { isoTime } from '#libs/kernel';
 import type { Package } from '#libs/wire';
 import { ticketPackage } from '../export/ticket-package.js';
@@ -113,9 +114,6 @@ export class TicketsController {
     const file = await this.file(id);
     const original = await this.runtime.store.document(file.ticket.documentId);
     const accept = request.headers.accept ?? '*/*';
-    if (/xjdf/.test(accept) && !/vnd\.cip4-jdf/.test(accept)) {
-      throw new HttpProblem('MEDIA_TYPE', 'Tickets leave as application/vnd.cip4-jdf+xml only.', [], 415);
-    }
     if (file.ticket.plan === null) {
       // A rejected document is given back as it came.
       void reply
@@ -133,7 +131,9 @@ export class TicketsController {
       void reply.header('content-type', pack.contentType).send(Buffer.from(pack.bytes));
       return;
     }
-    void reply.header('content-type', 'application/vnd.cip4-jdf+xml; charset=utf-8').send(exported);
+    const newer = /xjdf/.test(accept) && !/vnd\.cip4-jdf/.test(accept);
+    const type = `application/vnd.cip4-${newer ? 'xjdf' : 'jdf'}+xml; charset=utf-8`;
+    void reply.header('content-type', type).send(newer ? asXjdf(exported) : exported);
   }
 
   @Get(':id/story')
@@ -205,4 +205,10 @@ export class TicketsController {
     if (file === null) throw new HttpProblem('NOT_FOUND', `There is no ticket ${id}.`);
     return file;
   }
+}
+
+/** The ticket in the newer generation; what that cannot say stays in the JDF. */
+function asXjdf(exported: string): string {
+  const converted = convertDocument(okOr(parseXml(exported)), 'xjdf');
+  return writeXml(okOr(converted).doc);
 }

@@ -1,4 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import { convertDocument, parseXml, writeXml } from '#libs/jdf';
 import { demoPlant } from '../../../../test/kit/demo-plant.js';
 import { readDocument } from '../index.js';
 
@@ -18,6 +19,20 @@ describe('demo documents', () => {
     const reading = readDocument(bytes, plant);
     expect(reading.problems.filter((p) => p.severity === 'error')).toEqual([]);
     expect(reading.plan?.sheets.length).toBeGreaterThan(0);
+  });
+
+  it('are planned alike in either generation of the standard', () => {
+    for (const { bytes } of documents.filter((d) => d.file.endsWith('.jdf'))) {
+      const doc = parseXml(bytes);
+      const converted = doc.ok ? convertDocument(doc.value, 'xjdf') : doc;
+      if (!converted.ok) throw new Error(JSON.stringify(converted.problems));
+      const newer = new TextEncoder().encode(writeXml(converted.value.doc));
+      const [first, second] = [readDocument(bytes, plant), readDocument(newer, plant)];
+      expect([second.kind, { ...second.plan, problems: [] }]).toEqual([
+        'xjdf',
+        { ...first.plan, problems: [] },
+      ]);
+    }
   });
 
   it('hold a pair of 300 and 400 copies of the same make for the one-pass press', () => {

@@ -1,5 +1,13 @@
 import { type Order, type Plant, planOnPress } from '#libs/craft';
-import { checkDocument, kindOf, parseXml, readProduct, type XmlDocument } from '#libs/jdf';
+import {
+  checkDocument,
+  convertDocument,
+  kindOf,
+  parseXml,
+  placeInSource,
+  readProduct,
+  type XmlDocument,
+} from '#libs/jdf';
 import { done, error, hasErrors, type Problem, type Result, refuse } from '#libs/kernel';
 import { orderFromProduct, readOrder } from '../definitions/index.js';
 import type { DocumentKind } from '../state/ticket.js';
@@ -24,19 +32,8 @@ export function readDocument(bytes: Uint8Array, plant: Plant, presses: PressStat
   const kind = kindOf(parsed.value);
   if (!kind.ok) return nothingRead('unknown', kind.problems, ...namesOf(parsed.value));
   if (kind.value === 'jdf') return readJdf(parsed.value, plant, presses);
+  if (kind.value === 'xjdf') return readXjdf(parsed.value, plant, presses);
   const names = namesOf(parsed.value);
-  if (kind.value === 'xjdf') {
-    return nothingRead(
-      'xjdf',
-      [
-        error('PLAN_NOT_YET', 'XJDF tickets are not taken in yet.', {
-          path: '/XJDF',
-          hint: 'Send the job as JDF or as a JSON order.',
-        }),
-      ],
-      ...names,
-    );
-  }
   return nothingRead(
     'unknown',
     [error('KIND_UNKNOWN', 'This is a message, not a ticket.', { hint: 'Post messages to /jmf.' })],
@@ -99,6 +96,18 @@ function readJdf(document: XmlDocument, plant: Plant, presses: PressStates): Rea
   const problems = [...found, ...product.problems, ...order.problems];
   if (!order.ok) return nothingRead('jdf', problems, jobId, name);
   return planned('jdf', order.value, problems, plant, presses);
+}
+
+/** The newer generation is read as the older says it; what is found has its place in the document that came. */
+function readXjdf(document: XmlDocument, plant: Plant, presses: PressStates): Reading {
+  const [jobId, name] = namesOf(document);
+  const found = checkDocument(document).problems;
+  if (hasErrors(found)) return nothingRead('xjdf', found, jobId, name);
+  const converted = convertDocument(document, 'jdf');
+  if (!converted.ok) return nothingRead('xjdf', [...found, ...converted.problems], jobId, name);
+  const { kind, ...reading } = readJdf(converted.value.doc, plant, presses);
+  const problems = reading.problems.map((problem) => placeInSource(document, problem));
+  return { ...reading, kind: kind === 'jdf' ? 'xjdf' : kind, problems: [...found, ...problems] };
 }
 
 function planned(

@@ -34,6 +34,8 @@ export class Draft {
   readonly foreign: XmlAttribute[] = [];
   readonly children: XmlElement[] = [];
   text = '';
+  /** Line of what it was made from, so that a finding in the result can name its place. */
+  line = 0;
 
   constructor(
     readonly name: string,
@@ -72,6 +74,7 @@ export function translate(
 
 /** Puts attributes and children of a source into a draft. */
 export function fillDraft(direction: Direction, source: Source, draft: Draft, overflow: Overflow): void {
+  if (draft.line === 0) draft.line = source.el.line;
   const rest = direction.restructure(source, draft, overflow);
   for (const attribute of rest.attributes) {
     if (direction.attribute?.(attribute, source, draft, overflow)) continue;
@@ -194,7 +197,7 @@ export function finish(direction: Direction, draft: Draft): XmlElement {
     uri: direction.uri,
     attributes,
     children: [],
-    line: 0,
+    line: draft.line,
   };
   const children = inOrder(draft.children, draft.shape);
   if (draft.text === '') return withChildren(el, children);

@@ -55,11 +55,15 @@ function collect(el: XmlElement, around: ReadonlySet<string>, needed: Map<string
 export function declaredAtRoot(root: XmlElement, like: XmlElement): XmlElement {
   const needed = new Map<string, string>([['', root.uri]]);
   for (const { uri, prefix, local, value } of like.attributes) {
-    if (uri === XMLNS && prefix !== '' && !value.startsWith('http://www.CIP4.org/JDFSchema_'))
+    if (
+      uri === XMLNS &&
+      prefix !== '' &&
+      !value.startsWith('http://www.CIP4.org/JDFSchema_') &&
+      !value.startsWith('http://www.w3.org/')
+    )
       needed.set(local, value);
   }
   collect(root, new Set(['']), needed);
-  if (![...needed.keys()].some((prefix) => prefix === 'xsi')) needed.delete('xsi');
   const declarations = [...needed].map(([prefix, uri]): XmlAttribute => {
     const name = prefix === '' ? 'xmlns' : `xmlns:${prefix}`;
     return {

@@ -1,17 +1,19 @@
 import type { Plan, PlanStep, Plant } from '#libs/craft';
-import { kindOf, parseXml, type XmlDocument } from '#libs/jdf';
+import { convertDocument, kindOf, parseXml, type XmlDocument } from '#libs/jdf';
 import type { StoredDocument } from '../../ports.js';
 import type { TicketFile } from '../../state/ticket.js';
 import type { StepScope } from '../process-type.js';
 import type { IdBook } from './ids.js';
 
-/** The document as a JDF tree, where it is one; orders and the other generation of the standard have no such tree. */
+/** The document as a JDF tree: itself, or what an XJDF says in JDF; an order has no such tree. */
 export function jdfOf(original: StoredDocument | null): XmlDocument | null {
   if (original === null) return null;
   const parsed = parseXml(original.bytes);
   if (!parsed.ok) return null;
   const kind = kindOf(parsed.value);
-  return kind.ok && kind.value === 'jdf' ? parsed.value : null;
+  if (!kind.ok || (kind.value !== 'jdf' && kind.value !== 'xjdf')) return null;
+  const converted = convertDocument(parsed.value, 'jdf');
+  return converted.ok ? converted.value.doc : null;
 }
 
 /** Addresses of the artwork in a JSON order; a ticket of the standard keeps its own. */

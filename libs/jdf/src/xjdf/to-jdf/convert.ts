@@ -57,6 +57,7 @@ export function ticketToJdf(doc: XmlDocument): Converted {
   const productLinks = products === undefined ? [] : linksOf(ticket, direction, sets, pool, work, true);
   const node = new Draft('JDF', jdfVocabulary.named('JDF')!);
   rootAttributes(ticket, direction, node);
+  node.line = products?.line ?? root.line;
   node.attributes.set('ID', ticket.ids.make('Node'));
   node.attributes.set('Version', '1.7');
   const audits = olderAudits(ticket, direction);

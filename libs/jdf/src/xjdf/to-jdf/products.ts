@@ -4,11 +4,14 @@ import { jdfVocabulary } from '../facts.js';
 import { attributeNode } from '../ledger.js';
 import { overflowFor, sourceOf } from '../source.js';
 import { carryAttribute, type Direction, Draft, fillDraft, finish } from '../translate.js';
+import { colourParts } from './colour-intent.js';
 import { keptNames } from './sets.js';
 import type { Ticket } from './ticket.js';
 
 /** Product nodes as the root of the ticket has them. */
 export interface ProductNodes {
+  /** Of the product that is the root. */
+  readonly line: number;
   readonly type: string;
   /** Of the root node itself. */
   readonly attributes: ReadonlyMap<string, string>;
@@ -42,16 +45,23 @@ export function olderProducts(ticket: Ticket, direction: Direction): ProductNode
   if (roots.length === 1) {
     const [root] = roots as [Made];
     const inner = made.filter((one) => parents.get(one) === root).map(write);
-    return { type: 'Product', attributes: root.node.attributes, links: root.links, children: inner };
+    return {
+      line: root.product.line,
+      type: 'Product',
+      attributes: root.node.attributes,
+      links: root.links,
+      children: inner,
+    };
   }
   const children = (roots.length === 0 ? made : roots).map(write);
-  return { type: 'ProcessGroup', attributes: new Map(), links: [], children };
+  return { line: list.line, type: 'ProcessGroup', attributes: new Map(), links: [], children };
 }
 
 function begin(ticket: Ticket, product: XmlElement): Made {
   const node = new Draft('JDF', jdfVocabulary.named('JDF')!);
   node.attributes.set('ID', ticket.ids.make('Product'));
   node.attributes.set('Type', 'Product');
+  node.line = product.line;
   node.attributes.set('Status', 'Waiting');
   const component = attributeOf(product, 'ID') ?? ticket.ids.make('Component');
   ticket.targets.set(component, { name: 'Component', id: component, keys: {} });
@@ -116,6 +126,7 @@ function complete(ticket: Ticket, direction: Direction, one: Made): void {
   }
   const output = new Draft('ComponentLink', jdfVocabulary.shape('ResourceLink')!);
   output.attributes.set('Usage', 'Output');
+  output.line = product.line;
   output.attributes.set('rRef', one.component);
   for (const name of ['Amount', 'MinAmount', 'MaxAmount']) {
     const stated = attributeNode(product, name);
@@ -156,7 +167,12 @@ function olderIntent(ticket: Ticket, direction: Direction, intent: XmlElement, o
       if (stated !== undefined)
         carryAttribute(direction, 'Intent', stated, draft, overflow, { local: older });
     }
-    fillDraft(direction, sourceOf(content), draft, overflow);
+    const parts = content.local === 'ColorIntent' ? colourParts(ticket, direction, content, overflow) : [];
+    if (parts.length > 0) draft.attributes.set('PartIDKeys', 'Side');
+    const source = sourceOf(content);
+    const rest = source.children.filter(({ local }) => local !== 'SurfaceColor');
+    fillDraft(direction, { ...source, children: rest }, draft, overflow);
+    draft.children.push(...parts);
     ledger.carryNamed(content, 'ChildRefs');
     ledger.carry(intent, content);
     ledger.carryNamed(intent, 'Name');

@@ -3,7 +3,8 @@ import { xjdfVocabulary } from '../facts.js';
 import { attributeNode } from '../ledger.js';
 import { effectiveSource, type Overflow } from '../source.js';
 import { carryAttribute, Draft, finish, translate } from '../translate.js';
-import type { Job } from './job.js';
+import { colourIntent } from './colour-intent.js';
+import { type Job, newerResource } from './job.js';
 import { writtenLeaves } from './leaves.js';
 import { selects, type UseOfResource } from './links.js';
 import { identifiers, type Resources, shapeOf } from './resources.js';
@@ -83,6 +84,9 @@ function describe(
     const target = job.target(attributeOf(link, 'rRef') ?? '');
     if (target === undefined) continue;
     for (const [from, to] of OF_COMPONENT) carry(target, from, to);
+    const whole = draft.attributes.get('IsRoot') === 'true' ? 'FinalProduct' : 'PartialProduct';
+    const type = attributeNode(target, 'ComponentType');
+    if (type?.value === whole) ledger.carry(type);
     if (
       uses.get(target)?.every((use) => use.links.every((one) => isOfProduct(job, one))) &&
       isPlain(target)
@@ -136,8 +140,11 @@ function intentsOfNode(
     .flatMap((pool) => childElements(pool))
     .flatMap((link) => job.target(attributeOf(link, 'rRef') ?? '') ?? []);
   const seen = new Set<string>();
+  const layout = linked.find(({ local }) => local === 'LayoutIntent');
+  const sides = layout && attributeOf(layout, 'Sides');
   for (const resource of new Set([...linked, ...own.filter((one) => !uses.has(one))])) {
     if (!resource.local.endsWith('Intent') || resource.uri !== node.uri) continue;
+    if (newerResource(resource.local) !== undefined) continue;
     if (!xjdfVocabulary.isMember('ProductIntent', resource.local)) {
       ledger.reason(resource, 'the newer generation has no such intent');
       taken.add(resource);
@@ -151,7 +158,7 @@ function intentsOfNode(
     const use = uses.get(resource)?.[0];
     const leaves = writtenLeaves(resource);
     const leaf = leaves.find((one) => selects(use?.parts ?? [], one)) ?? leaves[0]!;
-    const made = intent(job, resources, resource, leaf.chain, overflow, children);
+    const made = intent(job, resources, resource, leaf.chain, overflow, children, sides);
     if (made === undefined) continue;
     seen.add(resource.local);
     draft.children.push(made);
@@ -176,6 +183,7 @@ function intent(
   chain: readonly XmlElement[],
   overflow: Overflow,
   children: readonly string[],
+  sides: string | undefined,
 ): XmlElement | undefined {
   const source = effectiveSource(chain);
   const shape = xjdfVocabulary.named(resource.local)!;
@@ -189,7 +197,10 @@ function intent(
     if (attribute === undefined) continue;
     carryAttribute(resources.direction, 'Intent', attribute, draft, overflow, { local: to });
   }
-  let made = translate(resources.direction, source, resource.local, shape, overflow);
+  let made =
+    resource.local === 'ColorIntent'
+      ? colourIntent(job, resources, writtenLeaves(resource), sides, overflow)
+      : translate(resources.direction, source, resource.local, shape, overflow);
   if (made === undefined) return undefined;
   if (resource.local === 'BindingIntent' && children.length > 1) {
     made = { ...made, attributes: [...made.attributes, refs('ChildRefs', children)] };
