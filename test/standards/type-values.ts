@@ -163,7 +163,11 @@ const looks: Readonly<Record<string, Look>> = {
   'xs:dateTime': times,
   DateTimeRange: {
     ...times,
-    good: ['2024-08-09T11:35:41+02:00 ~ INF', '~ INF INF'],
+    good: [
+      '2024-08-09T11:35:41+02:00 ~ 2024-08-10T00:00:00Z',
+      '2024-08-09T11:35:41+02:00 ~ INF',
+      '~ INF INF',
+    ],
     characters: '0123-:TZ ~INF',
   },
   DateTimeRangeList: {
@@ -180,7 +184,11 @@ const looks: Readonly<Record<string, Look>> = {
   TimeRange: { ...times, good: ['11:35:41 ~ 12:00:00Z', '~ ~ 12:00:00Z'], characters: '0123:Z ~' },
   duration: { ...durations, good: [...durations.good, 'INF', '-INF'] },
   'xs:duration': durations,
-  DurationRange: { ...durations, good: ['PT1H ~ INF', 'P1D P1M INF'], characters: '01PTYMDH ~INF' },
+  DurationRange: {
+    ...durations,
+    good: ['PT1H ~ PT2H', 'PT1H ~ INF', 'P1D P1M INF'],
+    characters: '01PTYMDH ~INF',
+  },
   DurationRangeList: { ...durations, good: ['PT1H ~ INF P1D', 'P1M', ''], characters: '01PTYMDH ~INF' },
   shortString: sized(texts, 63),
   longString: sized(texts, 255),

@@ -2,11 +2,15 @@ export * from './check/index.js';
 export { checkDocument, type DocumentVerdict } from './check-document.js';
 export {
   dataTypes,
+  type ElementCodec,
   enumerationTypes,
+  type Field,
+  Findings,
   formatDuration,
   parseDateTime,
   parseDuration,
   stricterThanSchema,
+  updateElement,
   type ValueType,
   xjdfDataTypes,
 } from './codec/index.js';

@@ -11,7 +11,7 @@ export { collapse, splitTokens } from './lexical.js';
 export * from './numbers.js';
 export * from './pdf-path.js';
 export * from './ranges.js';
-export { setField } from './set-field.js';
+export { editedChildren, setField } from './set-field.js';
 export * from './stated-time.js';
 export * from './texts.js';
 export { updateElement } from './update-element.js';

@@ -1,5 +1,5 @@
 export type { SizeMm as Size } from '../codec/index.js';
-export { type Audit, type AuditKind, type AuditLink, appendAudits, readAudits } from './audits.js';
+export { type Audit, type AuditKind, appendAudits, auditCodecs, readAudits } from './audits/index.js';
 export { checkTicket } from './check-ticket.js';
 export { processColours } from './inks.js';
 export { type DocumentKind, kindOf } from './kind.js';
@@ -15,5 +15,7 @@ export {
 } from './node.js';
 export { type LinkedResource, type ProcessNode, readProcessNode } from './process-node.js';
 export { type ProductIntent, readProduct } from './product.js';
+export { productIntents } from './product-intents/index.js';
 export { type Placed, readSpan } from './span.js';
 export { rollUpStatus, statusOfParts } from './status-roll-up.js';
+export * from './views/index.js';
