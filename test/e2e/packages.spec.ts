@@ -121,6 +121,36 @@ describe('a package', () => {
     expect(dangling).toEqual(['boat.jdf!/JDF/ResourceLinkPool/MediaIntentLink']);
   });
 
+  it('that misses a file its ticket refers to is refused', async () => {
+    const { body, contentType } = await multipart(ticketWith('cid:other@x'));
+    const answer = await hub.post('/api/v1/tickets', body, contentType);
+    expect(answer.status).toBe(422);
+    expect(await answer.json()).toMatchObject({
+      problems: [
+        { code: 'PACKAGE_PART_MISSING', path: expect.stringMatching(/^boat\.jdf!\/JDF\/.*FileSpec$/) },
+      ],
+    });
+  });
+
+  it('with a message submits its ticket, and what it refers to is kept with it', async () => {
+    const message = `<JMF xmlns="http://www.CIP4.org/JDFSchema_1_1" SenderID="tester" TimeStamp="2026-01-05T08:00:00Z" Version="1.9"><Command ID="c1" Type="SubmitQueueEntry"><QueueSubmissionParams URL="cid:boat@x"/></Command></JMF>`;
+    const parts = [
+      part('a.jmf', null, 'application/vnd.cip4-jmf+xml', Buffer.from(message)),
+      part('other.jdf', 'other@x', JDF, ticketWith('cid:none@x')),
+      part('boat.jdf', 'boat@x', JDF, ticketWith('cid:art@x')),
+      part('cover.pdf', 'art@x', 'application/pdf', art),
+    ];
+    const { body, contentType } = writeMultipart({ parts, encoding: 'base64' }, { next: () => 'e2e' });
+    const answer = await hub.post('/jmf', Buffer.from(await gathered(body)), contentType);
+    const text = await answer.text();
+    expect(text).toContain('ReturnCode="0"');
+    const id = /QueueEntryID="([^"]+)"/.exec(text)![1]!;
+    expect((await leaving(id, 'multipart/related')).map(([name]) => name)).toEqual([
+      'ticket.jdf',
+      'cover.pdf',
+    ]);
+  });
+
   // The default SIDELAY_BODY_LIMIT_MB is 16; what the sockets of both sides hold besides is the system's affair.
   it.each(['/api/v1/tickets', '/jmf'])(
     'of a thousand million bytes sent to %s is refused at the limit, while others are served',

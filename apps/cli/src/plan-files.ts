@@ -1,7 +1,7 @@
 import { type Order, type Plan, type Plant, planSequence } from '#libs/craft';
 import { type Reading, readDocument } from '#libs/flow';
 import type { Problem, Result } from '#libs/kernel';
-import { ticketIn, withinPart } from '#libs/wire';
+import { checkPartReferences, ticketIn, withinPart } from '#libs/wire';
 import type { ReadFile } from './files.js';
 
 export interface Planned {
@@ -33,8 +33,13 @@ async function readOne(source: ReadFile, plant: Plant): Promise<Pick<Planned, 's
   const found = await ticketIn(source.bytes, null);
   if (!found.ok) return { source, reading: unread(found.problems) };
   const { bytes, within } = found.value;
-  const reading = readDocument(bytes, plant);
-  if (within === null) return { source, reading };
+  if (within === null) return { source, reading: readDocument(bytes, plant) };
+  const reading = readDocument(
+    bytes,
+    plant,
+    new Map(),
+    (document) => checkPartReferences(within.pack, within.part, document).problems,
+  );
   const inPart = (problem: Problem): Problem => withinPart(within.part, problem);
   return {
     source: { ...source, bytes },

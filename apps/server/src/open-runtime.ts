@@ -76,7 +76,7 @@ export async function openRuntime(settings: Settings, log: Log): Promise<OpenRun
     const reading = readingPool(plant, READERS, new URL('./intake/read-worker.js', import.meta.url));
     closings.push(() => reading.close());
     const ports: EnginePorts = {
-      read: (bytes, presses) => reading.read(bytes, presses),
+      read: (document, presses) => reading.read(document, presses),
       store,
       queue,
       clock,

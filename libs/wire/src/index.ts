@@ -22,8 +22,10 @@ export { type Fetched, fetchGuarded } from './http/fetch-guarded.js';
 export { type PostOptions, type PostOutcome, postXml } from './http/post-xml.js';
 export { gathered, inStretches } from './packages/byte-source.js';
 export {
+  checkPartReferences,
   checkReferences,
   type PartDocument,
+  type PartList,
   partReferences,
   type Reference,
 } from './packages/check-references.js';

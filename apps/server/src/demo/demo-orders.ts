@@ -49,7 +49,7 @@ export function sendDemoOrders(ports: EnginePorts, folders: readonly string[]): 
       mediaType: order.name.endsWith('.json') ? 'application/json' : 'application/vnd.cip4-jdf+xml',
       name: order.name,
       intake: 'demo',
-      ticket: { bytes, part: null },
+      ticket: { bytes, part: null, beside: null },
       problems: [],
       key,
     });

@@ -20,17 +20,19 @@ export interface TicketPackage {
 const TICKET_NAME = 'ticket.jdf';
 
 /**
- * A ticket as it leaves, with the files it refers to that are kept here: those of the package it came in. In a multipart
+ * A ticket as it leaves, with the files it refers to that are kept here: those of the package in which it came as
+ * `documentPart`. In a multipart
  * they are named by `cid:`, in a ZIP by their path, whatever they were named by when they came. A ticket that came alone
  * makes a package of one part.
  */
 export async function ticketPackage(
   ticket: string,
   original: StoredDocument | null,
+  documentPart: string | null,
   container: Package['container'],
   { ids, now }: { ids: IdSource; now: Instant },
 ): Promise<TicketPackage> {
-  const came = original === null ? null : await ticketIn(original.bytes, original.mediaType);
+  const came = original === null ? null : await ticketIn(original.bytes, original.mediaType, documentPart);
   const within = came?.ok ? came.value.within : null;
   const { text, files } =
     within === null

@@ -127,7 +127,10 @@ export class TicketsController {
     const exported = okOr(exportTicket(file, ticket, { now, version, plant: ports.plant }));
     const container = containerOf(accept);
     if (container !== null) {
-      const pack = await ticketPackage(exported, original, container, { ids: ports.ids, now });
+      const pack = await ticketPackage(exported, original, file.ticket.documentPart, container, {
+        ids: ports.ids,
+        now,
+      });
       void reply.header('content-type', pack.contentType).send(Buffer.from(pack.bytes));
       return;
     }

@@ -1,15 +1,22 @@
 import type { Fetched, Store } from '#libs/flow';
 import { done, error, type Result, refuse } from '#libs/kernel';
 import { type AddressGuard, fetchGuarded, makeAddressGuard, type Package, resolveCid } from '#libs/wire';
-import { sha256, unpack } from './unpack.js';
+import { besideOf, sha256, unpack } from './unpack.js';
 
 const FETCH_TIMEOUT_MS = 10_000;
+
+/** The package that a message came in. */
+export interface MessagePackage {
+  readonly pack: Package;
+  readonly bytes: Uint8Array;
+  readonly contentType: string;
+}
 
 /** The guard with what the truth knows of devices now, so that a device registered a second ago on another server counts. */
 export interface DocumentDoor {
   readonly guard: AddressGuard;
   /** Reads what a URL in a message names: a part of the same package, a file below a root, or an allowed host. */
-  read(url: string, pack: Package | null): Promise<Result<Fetched>>;
+  read(url: string, around: MessagePackage | null): Promise<Result<Fetched>>;
 }
 
 export function documentDoor(
@@ -30,8 +37,8 @@ export function documentDoor(
   };
   return {
     guard: fresh,
-    async read(url, pack) {
-      if (/^cid:/i.test(url)) return pack === null ? refuse(noPackage(url)) : partOf(pack, url);
+    async read(url, around) {
+      if (/^cid:/i.test(url)) return around === null ? refuse(noPackage(url)) : partOf(around, url);
       const limits = { maxBytes: settings.maxBytes, timeoutMs: FETCH_TIMEOUT_MS };
       const fetched = await fetchGuarded(url, fresh, limits);
       if (!fetched.ok) return fetched;
@@ -54,16 +61,16 @@ const noPackage = (url: string) =>
     `"${url.slice(0, 200)}" names a part, but the message came without a package.`,
   );
 
-async function partOf(pack: Package, url: string): Promise<Result<Fetched>> {
+/** A part as the ticket, with the package around it as the document that is kept: what it refers to lies there. */
+function partOf({ pack, bytes, contentType }: MessagePackage, url: string): Result<Fetched> {
   const part = resolveCid(pack, url);
   if (!part.ok) return part;
-  const { bytes, mediaType, contentId } = part.value;
   return done({
     bytes,
     sha256: sha256(bytes),
-    mediaType,
-    name: contentId,
-    ticket: { bytes, part: null },
+    mediaType: contentType,
+    name: null,
+    ticket: { bytes: part.value.bytes, part: part.value.name, beside: besideOf(pack) },
     problems: [],
   });
 }

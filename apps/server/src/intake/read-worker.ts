@@ -1,17 +1,30 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import type { Plant } from '#libs/craft';
-import { type PressStates, readDocument } from '#libs/flow';
+import { type PressStates, type Reading, readDocument, type ToRead } from '#libs/flow';
+import { checkPartReferences } from '#libs/wire';
 
 /** What a reading worker is asked, and with the same number answers. */
 export interface ReadRequest {
   readonly number: number;
-  readonly bytes: Uint8Array;
+  readonly document: ToRead;
   readonly presses: PressStates;
 }
 
 const plant = workerData as Plant;
 
-parentPort?.on('message', ({ number, bytes, presses }: ReadRequest) => {
+parentPort?.on('message', ({ number, document, presses }: ReadRequest) => {
   // A fault ends the worker; the pool sees it go, answers for it and starts another.
-  parentPort?.postMessage({ number, reading: readDocument(bytes, plant, presses) });
+  parentPort?.postMessage({ number, reading: read(document, presses) });
 });
+
+/** Where a ticket came in a package, what it refers to there must be there. */
+function read({ bytes, part, beside }: ToRead, presses: PressStates): Reading {
+  if (beside === null) return readDocument(bytes, plant, presses);
+  const from = { name: part ?? '', contentId: null };
+  return readDocument(
+    bytes,
+    plant,
+    presses,
+    (document) => checkPartReferences(beside, from, document).problems,
+  );
+}

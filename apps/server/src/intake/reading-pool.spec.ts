@@ -6,8 +6,8 @@ import { type ReadingPool, readingPool } from './reading-pool.js';
 const ECHO = new URL(
   `data:text/javascript,${encodeURIComponent(`
     import { parentPort } from 'node:worker_threads';
-    parentPort.on('message', ({ number, bytes }) => {
-      const text = new TextDecoder().decode(bytes);
+    parentPort.on('message', ({ number, document }) => {
+      const text = new TextDecoder().decode(document.bytes);
       if (text === 'die') throw new Error('died of it');
       while (text === 'hang');
       parentPort.postMessage({ number, reading: { name: text } });
@@ -19,7 +19,8 @@ describe('reading beside the thread that serves', () => {
   const open = (size: number, budgetMs?: number): void => {
     pool = readingPool({} as Plant, size, ECHO, budgetMs);
   };
-  const read = (text: string): Promise<Reading> => pool.read(Buffer.from(text), new Map());
+  const read = (text: string): Promise<Reading> =>
+    pool.read({ bytes: Buffer.from(text), part: null, beside: null }, new Map());
   afterEach(() => pool.close());
 
   it('answers each document with its own reading, however many wait', async () => {

@@ -1,6 +1,6 @@
 import { Worker } from 'node:worker_threads';
 import type { Plant } from '#libs/craft';
-import type { PressStates, Reading } from '#libs/flow';
+import type { PressStates, Reading, ToRead } from '#libs/flow';
 import { error, Fault, wallClock } from '#libs/kernel';
 import type { ReadRequest } from './read-worker.js';
 
@@ -8,14 +8,14 @@ import type { ReadRequest } from './read-worker.js';
 const BUDGET_MS = 5000;
 
 interface Waiting {
-  readonly bytes: Uint8Array;
+  readonly document: ToRead;
   readonly presses: PressStates;
   readonly settle: (reading: Reading) => void;
   readonly fail: (cause: unknown) => void;
 }
 
 export interface ReadingPool {
-  read(bytes: Uint8Array, presses: PressStates): Promise<Reading>;
+  read(document: ToRead, presses: PressStates): Promise<Reading>;
   close(): Promise<void>;
 }
 
@@ -27,9 +27,9 @@ export function readingPool(plant: Plant, size: number, script: URL, budgetMs = 
   const line: Waiting[] = [];
   const hands = Array.from({ length: size }, () => new Hand(plant, script, budgetMs, () => line.shift()));
   return {
-    read: (bytes, presses) =>
+    read: (document, presses) =>
       new Promise((settle, fail) => {
-        line.push({ bytes, presses, settle, fail });
+        line.push({ document, presses, settle, fail });
         hands.find((hand) => hand.isFree)?.next();
       }),
     async close() {
@@ -62,8 +62,8 @@ class Hand {
     if (task === undefined) return;
     this.#task = task;
     this.#worker ??= this.#start();
-    const { bytes, presses } = task;
-    this.#worker.postMessage({ number: ++this.#number, bytes, presses } satisfies ReadRequest);
+    const { document, presses } = task;
+    this.#worker.postMessage({ number: ++this.#number, document, presses } satisfies ReadRequest);
     this.#cancelBudget = wallClock.setTimeout(() => this.#giveUp(), this.budgetMs);
   }
 

@@ -44,7 +44,8 @@ export async function receiveMessage(
   if (!parsed.ok) return refuse(400, firstError(parsed.problems));
   const answer = await receiveJmf(ports, parsed.value, {
     tokenDevice,
-    fetch: (url) => documents.read(url, found.pack),
+    fetch: (url) =>
+      documents.read(url, found.pack === null ? null : { pack: found.pack, bytes, contentType }),
   });
   return answer.ok ? { status: 200, body: answer.value } : refuse(200, firstError(answer.problems));
 }

@@ -8,7 +8,8 @@ export async function ticketDocument(
 ): Promise<StoredDocument | null> {
   const stored = await store.document(ticket.documentId);
   if (stored === null || ticket.documentPart === null) return stored;
-  const found = await ticketIn(stored.bytes, stored.mediaType);
+  const found = await ticketIn(stored.bytes, stored.mediaType, ticket.documentPart);
   if (!found.ok) return stored;
-  return { ...stored, mediaType: 'application/vnd.cip4-jdf+xml', bytes: found.value.bytes };
+  const { bytes, within } = found.value;
+  return { ...stored, mediaType: within?.part.mediaType ?? stored.mediaType, bytes };
 }

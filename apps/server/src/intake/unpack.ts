@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
-import type { Incoming } from '#libs/flow';
-import { ticketIn } from '#libs/wire';
+import type { Incoming, PartsBeside } from '#libs/flow';
+import { type Package, ticketIn } from '#libs/wire';
 
 export type Unpacked = Pick<Incoming, 'ticket' | 'problems'>;
 
@@ -9,7 +9,14 @@ export async function unpack(bytes: Uint8Array, contentType: string | null): Pro
   const found = await ticketIn(bytes, contentType);
   if (!found.ok) return { ticket: null, problems: found.problems };
   const { bytes: ticket, within } = found.value;
-  return { ticket: { bytes: ticket, part: within?.part.name ?? null }, problems: found.problems };
+  const part = within?.part.name ?? null;
+  const beside = within === null ? null : besideOf(within.pack);
+  return { ticket: { bytes: ticket, part, beside }, problems: found.problems };
+}
+
+/** The parts by what they are called, for whoever checks addresses. */
+export function besideOf({ container, parts }: Package): PartsBeside {
+  return { container, parts: parts.map(({ name, contentId }) => ({ name, contentId })) };
 }
 
 export function sha256(bytes: Uint8Array): string {

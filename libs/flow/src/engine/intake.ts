@@ -23,16 +23,24 @@ const nothingRead = (kind: DocumentKind, problems: readonly Problem[], jobId = '
   problems,
 });
 
-/** Reads, checks and plans one ticket document. Pure computation; bounded by the reader's limits. */
-export function readDocument(bytes: Uint8Array, plant: Plant, presses: PressStates = new Map()): Reading {
+/**
+ * Reads, checks and plans one ticket document. Pure computation; bounded by the reader's limits. `alsoCheck` is asked
+ * about what the document alone cannot show: what its addresses lead to in the package around it.
+ */
+export function readDocument(
+  bytes: Uint8Array,
+  plant: Plant,
+  presses: PressStates = new Map(),
+  alsoCheck: (document: XmlDocument) => readonly Problem[] = () => [],
+): Reading {
   const first = firstMark(bytes);
   if (first === '{' || first === '[') return readJsonOrder(bytes, plant, presses);
   const parsed = parseXml(bytes);
   if (!parsed.ok) return nothingRead('unknown', parsed.problems);
   const kind = kindOf(parsed.value);
   if (!kind.ok) return nothingRead('unknown', kind.problems, ...namesOf(parsed.value));
-  if (kind.value === 'jdf') return readJdf(parsed.value, plant, presses);
-  if (kind.value === 'xjdf') return readXjdf(parsed.value, plant, presses);
+  if (kind.value === 'jdf') return readJdf(parsed.value, plant, presses, alsoCheck(parsed.value));
+  if (kind.value === 'xjdf') return readXjdf(parsed.value, plant, presses, alsoCheck(parsed.value));
   const names = namesOf(parsed.value);
   return nothingRead(
     'unknown',
@@ -86,9 +94,14 @@ function jsonProblem(text: string, message: string): Problem {
   return error('JSON_NOT_WELL_FORMED', `The JSON can't be read: ${message}`, { line, path: '' });
 }
 
-function readJdf(document: XmlDocument, plant: Plant, presses: PressStates): Reading {
+function readJdf(
+  document: XmlDocument,
+  plant: Plant,
+  presses: PressStates,
+  besides: readonly Problem[],
+): Reading {
   const [jobId, name] = namesOf(document);
-  const found = checkDocument(document).problems;
+  const found = [...checkDocument(document).problems, ...besides];
   if (hasErrors(found)) return nothingRead('jdf', found, jobId, name);
   const product = readProduct(document);
   if (!product.ok) return nothingRead('jdf', [...found, ...product.problems], jobId, name);
@@ -99,13 +112,18 @@ function readJdf(document: XmlDocument, plant: Plant, presses: PressStates): Rea
 }
 
 /** The newer generation is read as the older says it; what is found has its place in the document that came. */
-function readXjdf(document: XmlDocument, plant: Plant, presses: PressStates): Reading {
+function readXjdf(
+  document: XmlDocument,
+  plant: Plant,
+  presses: PressStates,
+  besides: readonly Problem[],
+): Reading {
   const [jobId, name] = namesOf(document);
-  const found = checkDocument(document).problems;
+  const found = [...checkDocument(document).problems, ...besides];
   if (hasErrors(found)) return nothingRead('xjdf', found, jobId, name);
   const converted = convertDocument(document, 'jdf');
   if (!converted.ok) return nothingRead('xjdf', [...found, ...converted.problems], jobId, name);
-  const { kind, ...reading } = readJdf(converted.value.doc, plant, presses);
+  const { kind, ...reading } = readJdf(converted.value.doc, plant, presses, []);
   const problems = reading.problems.map((problem) => placeInSource(document, problem));
   return { ...reading, kind: kind === 'jdf' ? 'xjdf' : kind, problems: [...found, ...problems] };
 }

@@ -3,7 +3,7 @@ import type { Clock, IdSource } from '#libs/kernel';
 import type { DecisionContext } from '../decide/draft.js';
 import type { DeviceLink, Store, StoredDocument, Work, WorkQueue } from '../ports.js';
 import type { TicketFile } from '../state/ticket.js';
-import type { PressStates, Reading } from './reading.js';
+import type { PressStates, Reading, ToRead } from './reading.js';
 
 /** One line of the log, with facts. Never a secret, never a document. */
 export type Log = (
@@ -22,7 +22,7 @@ export interface EnginePorts {
   readonly plant: Plant;
   readonly log: Log;
   /** Reads, checks and plans a document, beside the thread that serves where there is one, within a time budget. */
-  readonly read: (bytes: Uint8Array, presses: PressStates) => Promise<Reading>;
+  readonly read: (document: ToRead, presses: PressStates) => Promise<Reading>;
   /** The ticket as it came, taken out of its package where it came in one. */
   readonly ticketDocument: (file: TicketFile) => Promise<StoredDocument | null>;
   /** This server's /jmf as devices reach it. */

@@ -15,5 +15,18 @@ export interface Reading {
   readonly problems: readonly Problem[];
 }
 
+/** The parts of the package that a ticket came in, by which its addresses find them. */
+export interface PartsBeside {
+  readonly container: 'multipart' | 'zip';
+  readonly parts: readonly { readonly name: string; readonly contentId: string | null }[];
+}
+
+/** A document as it is read: with its name and what lies beside it where it came in a package. */
+export interface ToRead {
+  readonly bytes: Uint8Array;
+  readonly part: string | null;
+  readonly beside: PartsBeside | null;
+}
+
 /** What each press was left with by the job planned before, the latest first; a press that is not in it is clean. */
 export type PressStates = ReadonlyMap<string, PressState>;

@@ -8,7 +8,7 @@ import { useItems } from '../process/index.js';
 import type { TicketFile } from '../state/ticket.js';
 import { calendarsOf } from './calendars.js';
 import { contextOf, type EnginePorts, offerWork } from './ports.js';
-import type { PressStates, Reading } from './reading.js';
+import type { PressStates, Reading, ToRead } from './reading.js';
 
 /** A document as it came through any of the doors. */
 export interface Incoming {
@@ -19,7 +19,7 @@ export interface Incoming {
   /** The door: http, jmf, hotFolder, commandLine, demo. */
   readonly intake: string;
   /** The ticket inside a package, once unpacked; the whole document otherwise. */
-  readonly ticket: { readonly bytes: Uint8Array; readonly part: string | null } | null;
+  readonly ticket: ToRead | null;
   /** Why it could not be unpacked. */
   readonly problems: readonly Problem[];
   /** A repeat under the same key gives the same answer and does nothing. */
@@ -54,7 +54,7 @@ export async function takeIn(ports: EnginePorts, incoming: Incoming): Promise<Re
           pressState: null,
           problems: incoming.problems,
         }
-      : await ports.read(incoming.ticket.bytes, await pressStates(ports));
+      : await ports.read(incoming.ticket, await pressStates(ports));
   const ticketId = ports.ids.next();
   const documentId = ports.ids.next();
   const arrival: Arrival = {

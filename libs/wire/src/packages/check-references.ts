@@ -3,6 +3,7 @@ import { error, type Problem, warning } from '#libs/kernel';
 import { unescaped } from './multipart-header.js';
 import type { Package, PackagePart } from './package.js';
 import { isInside, resolveReference } from './resolve-reference.js';
+import { withinPart } from './ticket-in.js';
 
 /** What of a part matters to references. */
 type Named = Pick<PackagePart, 'name' | 'contentId'>;
@@ -45,36 +46,50 @@ function countsFromHere(doc: XmlDocument, el: XmlElement): boolean {
   return true;
 }
 
+/** What the parts of a package can be found by. */
+export type PartList = Pick<Package, 'container'> & { readonly parts: readonly Named[] };
+
+/**
+ * The addresses in one document of a package: each leads to a part, and no file address climbs. `used` are the parts that
+ * it refers to. Paths are those of the document alone. Errors: PACKAGE_PART_MISSING, URL_REFUSED.
+ */
+export function checkPartReferences(
+  pack: PartList,
+  from: Named,
+  document: XmlDocument,
+): { readonly problems: readonly Problem[]; readonly used: readonly Named[] } {
+  const problems: Problem[] = [];
+  const used: Named[] = [];
+  const place = (el: XmlElement) => ({ line: el.line || null, path: pathOf(document, el) });
+  for (const { el, attribute, url } of partReferences(document)) {
+    const found = resolveReference(pack, from, url);
+    if (found.ok) used.push(found.value);
+    else {
+      const message = `${attribute}="${url.slice(0, 200)}" of ${el.name} names no part of the package.`;
+      const hint = found.problems[0]!.hint ?? hintFor(pack, url);
+      problems.push(error('PACKAGE_PART_MISSING', message, { ...place(el), hint }));
+    }
+  }
+  for (const { el, attribute, url } of climbingFiles(document)) {
+    const message = `${attribute}="${url.slice(0, 200)}" of ${el.name} climbs with "..".`;
+    const hint = 'Write the path of the file without "..".';
+    problems.push(error('URL_REFUSED', message, { ...place(el), hint }));
+  }
+  return { problems, used };
+}
+
 /**
  * Standard reference, section 9, check 26, as far as documents and parts are concerned: each address leads to a part,
  * each part is led to (a warning), no file address climbs. Paths are `part!path` (contract section 3).
  */
-export function checkReferences(
-  pack: Pick<Package, 'container'> & { readonly parts: readonly Named[] },
-  documents: readonly PartDocument[],
-): Problem[] {
+export function checkReferences(pack: PartList, documents: readonly PartDocument[]): Problem[] {
   const problems: Problem[] = [];
   const used = new Set<Named>(pack.parts.slice(0, 1));
   for (const { part, document } of documents) {
     if (document === null) continue;
-    const place = (el: XmlElement) => ({
-      line: el.line || null,
-      path: `${part.name}!${pathOf(document, el)}`,
-    });
-    for (const { el, attribute, url } of partReferences(document)) {
-      const found = resolveReference(pack, part, url);
-      if (found.ok) used.add(found.value);
-      else {
-        const message = `${attribute}="${url.slice(0, 200)}" of ${el.name} names no part of the package.`;
-        const hint = found.problems[0]!.hint ?? hintFor(pack, url);
-        problems.push(error('PACKAGE_PART_MISSING', message, { ...place(el), hint }));
-      }
-    }
-    for (const { el, attribute, url } of climbingFiles(document)) {
-      const message = `${attribute}="${url.slice(0, 200)}" of ${el.name} climbs with "..".`;
-      const hint = 'Write the path of the file without "..".';
-      problems.push(error('URL_REFUSED', message, { ...place(el), hint }));
-    }
+    const found = checkPartReferences(pack, part, document);
+    for (const one of found.used) used.add(one);
+    problems.push(...found.problems.map((problem) => withinPart(part, problem)));
   }
   // What an unreadable document refers to, nobody knows.
   if (documents.some(({ document }) => document === null)) return problems;
