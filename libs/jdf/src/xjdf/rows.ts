@@ -120,6 +120,45 @@ const resources: readonly Row[] = [
   row('RegisterMark', 'RegisterMark'),
 ];
 
+const DEVICE_STATUS = [
+  ['Running', 'Production'],
+  ['Down', 'Offline'],
+  ['Unknown', 'Offline', '~'],
+] as const;
+const PHASE_STATUS = [
+  ['TestRunInProgress', 'Setup', '~'],
+  ['Ready', 'Waiting', '~'],
+  ['FailedTestRun', 'Waiting', '~'],
+  ['Spawned', 'Suspended', '~'],
+] as const;
+
+const messages: readonly Row[] = [
+  row('DeviceInfo', 'DeviceInfo', {
+    attributes: [
+      renamed('DeviceStatus', 'Status', DEVICE_STATUS),
+      renamed('DeviceCondition', 'DeviceCondition', [['OffLine', 'Offline']]),
+    ],
+    fillOlder: { DeviceStatus: 'Unknown' },
+  }),
+  row('ModuleStatus', 'ModuleInfo', {
+    attributes: [renamed('DeviceStatus', 'ModuleStatus', DEVICE_STATUS)],
+    fill: { ModuleID: 'Unknown' },
+    fillOlder: { DeviceStatus: 'Unknown' },
+  }),
+  row('JobPhase', 'JobPhase', {
+    attributes: [renamed('Status', 'Status', PHASE_STATUS)],
+    fill: { JobID: 'Unknown' },
+  }),
+  row('ResourceQuParams', 'ResourceQuParams', {
+    attributes: [renamed('ProductID', 'ExternalID')],
+    fill: { Scope: 'Present' },
+  }),
+  row('ResourceCmdParams', 'ResourceCmdParams', { fill: { UpdateMethod: 'Complete' } }),
+  row('PipeParams', 'PipeParams', { fill: { JobID: 'Unknown' } }),
+  row('ResubmissionParams', 'ResubmissionParams', { fill: { UpdateMethod: 'Complete' } }),
+  row('SubscriptionInfo', 'SubscriptionInfo', { attributes: [renamed('SenderID', 'DeviceID')] }),
+];
+
 const intents: readonly Row[] = [
   row('MediaIntent', 'MediaIntent', {
     attributes: [
@@ -171,7 +210,7 @@ const common: readonly Row[] = [
   }),
 ];
 
-export const rows: readonly Row[] = [...resources, ...intents, ...common];
+export const rows: readonly Row[] = [...resources, ...messages, ...intents, ...common];
 
 const byOlder = new Map(rows.map((one) => [one.jdf, one]));
 const byNewer = new Map<string, Row>();

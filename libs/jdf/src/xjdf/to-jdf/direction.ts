@@ -40,7 +40,7 @@ export function toOlder(ticket: Ticket): Direction {
   return direction;
 }
 
-const RENAMED: Readonly<Record<string, string>> = { Glue: 'GlueLine' };
+const RENAMED: Readonly<Record<string, string>> = { Glue: 'GlueLine', ModuleInfo: 'ModuleStatus' };
 
 /** What is an attribute in the newer generation may be a span or a list of separations in the older. */
 function asElement(

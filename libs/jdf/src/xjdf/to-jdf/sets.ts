@@ -66,9 +66,10 @@ export function planSets(ticket: Ticket): PlannedSet[] {
   return planned;
 }
 
-function bundlesOf(ticket: Ticket, set: XmlElement): Bundle[] {
+/** The resources that a set becomes. */
+export function bundlesOf(ticket: Ticket, set: XmlElement): Bundle[] {
   const name = attributeOf(set, 'Name') ?? '';
-  const leaves = childElements(set, 'Resource').flatMap((resource) => bySignature(leafOf(ticket, resource)));
+  const leaves = leavesIn(ticket, set);
   const groups: { name: string; keys: readonly string[]; leaves: Leaf[] }[] = [];
   for (const leaf of leaves) {
     const own = olderName(name, leaf);
@@ -151,6 +152,11 @@ function contentOf(set: XmlElement): string {
     .join();
 }
 
+/** The Resources of a set as parts of the older generation. */
+export function leavesIn(ticket: Ticket, set: XmlElement): Leaf[] {
+  return childElements(set, 'Resource').flatMap((resource) => bySignature(leafOf(ticket, resource)));
+}
+
 /** Stripping is divided by the binding signatures that lie on a sheet. */
 function bySignature(leaf: Leaf): Leaf[] {
   const { specific, keys } = leaf;
@@ -224,7 +230,7 @@ function sameKeys(a: Leaf, b: Leaf): boolean {
 }
 
 /** What the resource is called in the older generation. */
-function olderName(set: string, leaf: Leaf): string {
+export function olderName(set: string, leaf: Leaf): string {
   const local = leaf.specific?.local ?? set;
   if (local === 'LooseBindingParams') return LOOSE[attributeOf(leaf.specific!, 'BindingType') ?? ''] ?? local;
   if (local === 'Layout' && leaf.specific !== undefined && isStripping(leaf.specific))

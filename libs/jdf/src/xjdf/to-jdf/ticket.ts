@@ -28,6 +28,9 @@ export class Ticket {
     this.ids = new Ids(doc);
   }
 
+  /** When the message or audit that is being written was sent. */
+  time: string | undefined;
+
   target(id: string): Target | undefined {
     return this.targets.get(id);
   }

@@ -45,6 +45,7 @@ const RENAMED: Readonly<Record<string, string>> = {
   GlueLine: 'Glue',
   GlueApplication: 'Glue',
   DropItemIntent: 'DropItem',
+  ModuleStatus: 'ModuleInfo',
 };
 
 const SPOKEN = ['Actual', 'Preferred', 'Range'] as const;

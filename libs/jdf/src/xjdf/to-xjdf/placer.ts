@@ -7,6 +7,8 @@ export interface Placer {
   refer(resource: XmlElement, overflow: Overflow, ref: XmlElement): readonly string[];
   /** Writes an inline resource as one of its own. */
   inline(child: XmlElement, overflow: Overflow): readonly string[];
+  /** Writes an inline resource as a Resource element, for a set that is not the ticket's. */
+  inlineElement(child: XmlElement, overflow: Overflow): XmlElement | undefined;
   /** Writes each colour of a pool as a resource of its own. */
   colours(pool: XmlElement): void;
 }

@@ -54,6 +54,11 @@ export class Resources implements Placer {
     return [id];
   }
 
+  inlineElement(child: XmlElement, overflow: Overflow): XmlElement | undefined {
+    const id = attributeOf(child, 'ID') ?? this.#job.ids.make(asToken(child.local));
+    return this.element(child, { chain: [child], keys: {} }, id, overflow.keys);
+  }
+
   colours(pool: XmlElement): void {
     if (this.#placed.has(pool)) return;
     this.#placed.add(pool);

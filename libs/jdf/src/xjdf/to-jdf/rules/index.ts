@@ -3,9 +3,15 @@ import type { Draft } from '../../translate.js';
 import { finishingRules } from './finishing.js';
 import { goodsRules } from './goods.js';
 import { layoutRules } from './layout.js';
+import { messageRules } from './messages.js';
 import type { Older, Rule } from './rule.js';
 
-const RULES: Readonly<Record<string, Rule>> = { ...finishingRules, ...goodsRules, ...layoutRules };
+const RULES: Readonly<Record<string, Rule>> = {
+  ...finishingRules,
+  ...goodsRules,
+  ...layoutRules,
+  ...messageRules,
+};
 
 /** What is built differently in the older generation, by the name of the newer generation's element. */
 export function restructureNewer(older: Older, source: Source, out: Draft, overflow: Overflow): Source {

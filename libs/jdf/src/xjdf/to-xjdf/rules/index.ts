@@ -4,6 +4,7 @@ import { deliveryRules } from './delivery.js';
 import { finishingRules } from './finishing.js';
 import { goodsRules } from './goods.js';
 import { layoutRules } from './layout.js';
+import { messageRules } from './messages.js';
 import type { Newer, Rule } from './rule.js';
 
 const RULES: Readonly<Record<string, Rule>> = {
@@ -11,6 +12,7 @@ const RULES: Readonly<Record<string, Rule>> = {
   ...finishingRules,
   ...goodsRules,
   ...deliveryRules,
+  ...messageRules,
 };
 
 /** What is built differently in the newer generation, by the name of the older generation's element. */
