@@ -76,6 +76,10 @@ const BY_ITSELF = new Set([
   'Locked=false',
   'PartUsage=Explicit',
   'Hold=true',
+  'LayoutIntent/Status=Available',
+  'MediaIntent/Status=Available',
+  'ProductionIntent/Status=Available',
+  'Component/Status=Unavailable',
 ]);
 /** One value in two spellings (standard reference, sections 2.3, 7.2 and 7.3). */
 const SPELLED: Readonly<Record<string, readonly string[]>> = {
