@@ -63,7 +63,7 @@ describe('a package', () => {
   /** The package as it leaves: names and contents, once every address in it was found to lead to a part. */
   const leaving = async (id: string, accept: string): Promise<[string, string][]> => {
     const answer = await fetch(`${hub.server.url}/api/v1/tickets/${id}/document`, { headers: { accept } });
-    expect(answer.headers.get('content-type')).toContain(accept);
+    expect(answer.headers.get('content-type')).toContain(accept.split(',')[0]);
     const pack = await readPackage(
       new Uint8Array(await answer.arrayBuffer()),
       answer.headers.get('content-type'),
@@ -100,6 +100,10 @@ describe('a package', () => {
           art.toString('latin1'),
         ]);
       }
+      // The second generation goes in a ZIP.
+      const newer = await leaving(id, 'application/zip, application/vnd.cip4-xjdf+xml');
+      expect(newer.map(([shown]) => shown)).toEqual(['ticket.xjdf', name]);
+      expect(newer[0]![1]).toContain('<XJDF ');
       const bare = await hub.get<string>(`/api/v1/tickets/${id}/document`, JDF);
       expect(bare).toContain(`URL="${url}"`);
     },

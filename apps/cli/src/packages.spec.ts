@@ -82,6 +82,28 @@ describe('packages at the command line', () => {
     }
   });
 
+  it('of the second generation are ZIPs, planned as well', async () => {
+    writeFileSync(join(folder, 'boat.jdf'), ticket);
+    const xjdf = (await call('convert', 'boat.jdf', '--to', 'xjdf')).out;
+    const parts = [
+      { name: 'tickets/boat.xjdf', contentId: null, mediaType: '', content: Buffer.from(xjdf) },
+      { name: 'art/cover.pdf', contentId: null, mediaType: '', content: Buffer.from('%PDF') },
+    ];
+    writeFileSync(
+      join(folder, 'xboat.zip'),
+      await gathered(writeZip(parts, Date.parse('2026-03-02T08:00:00Z'))),
+    );
+    const bare = JSON.parse((await call('plan', '--json', 'boat.jdf')).out) as { sheets: unknown };
+    const { exit, out } = await call('plan', '--json', 'xboat.zip');
+    expect(exit).toBe(0);
+    expect((JSON.parse(out) as { sheets: unknown }).sheets).toEqual(bare.sheets);
+    const checked = JSON.parse((await call('check', '--json', 'xboat.zip')).out) as {
+      problems: { code: string }[];
+    }[];
+    expect(checked[0]).toMatchObject({ kind: 'package', ok: true });
+    expect(checked[0]!.problems.map(({ code }) => code)).toContain('PACKAGE_PART_UNUSED');
+  });
+
   it('that cannot be planned say in which part, or why there is none', async () => {
     const faulty = Buffer.from(ticket.toString().replace('rRef="R3"', 'rRef="R9"'));
     const { exit, out } = await call('plan', '--json', await asFile('faulty.mjd', faulty));

@@ -3,6 +3,7 @@ import { encodeXml, parseXml, replaceElements, withAttributes, type XmlElement }
 import type { IdSource, Instant } from '#libs/kernel';
 import {
   gathered,
+  mediaTypeByName,
   type Package,
   type PackagePart,
   partReferences,
@@ -12,12 +13,16 @@ import {
   writeZip,
 } from '#libs/wire';
 
+/** The ticket as it would leave alone. */
+export interface LeavingTicket {
+  readonly text: string;
+  readonly generation: 'jdf' | 'xjdf';
+}
+
 export interface TicketPackage {
   readonly contentType: string;
   readonly bytes: Uint8Array;
 }
-
-const TICKET_NAME = 'ticket.jdf';
 
 /**
  * A ticket as it leaves, with the files it refers to that are kept here: those of the package in which it came as
@@ -26,7 +31,7 @@ const TICKET_NAME = 'ticket.jdf';
  * makes a package of one part.
  */
 export async function ticketPackage(
-  ticket: string,
+  { text: ticket, generation }: LeavingTicket,
   original: StoredDocument | null,
   documentPart: string | null,
   container: Package['container'],
@@ -34,14 +39,15 @@ export async function ticketPackage(
 ): Promise<TicketPackage> {
   const came = original === null ? null : await ticketIn(original.bytes, original.mediaType, documentPart);
   const within = came?.ok ? came.value.within : null;
+  const name = `ticket.${generation}`;
   const { text, files } =
     within === null
       ? { text: Buffer.from(ticket), files: [] }
-      : withFiles(ticket, within.pack, within.part, container);
+      : withFiles(ticket, within.pack, within.part, container, name);
   const root = {
-    name: TICKET_NAME,
+    name,
     contentId: `ticket.${ids.next()}@sidelay`,
-    mediaType: 'application/vnd.cip4-jdf+xml',
+    mediaType: mediaTypeByName(name),
     content: text,
   };
   const parts = [root, ...files.map(({ bytes, ...file }) => ({ ...file, content: bytes }))];
@@ -57,11 +63,12 @@ function withFiles(
   pack: Package,
   from: PackagePart,
   container: Package['container'],
+  ticketName: string,
 ): { text: Uint8Array; files: readonly PackagePart[] } {
   const parsed = parseXml(ticket);
   if (!parsed.ok) return { text: Buffer.from(ticket), files: [] };
   const files = new Map<PackagePart, PackagePart>();
-  const names = new Set([TICKET_NAME]);
+  const names = new Set([ticketName]);
   const changed = new Map<XmlElement, XmlElement>();
   for (const { el, attribute, url } of partReferences(parsed.value)) {
     const found = resolveReference(pack, from, url);

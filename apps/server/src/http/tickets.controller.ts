@@ -125,16 +125,19 @@ export class TicketsController {
     const now = clock.now();
     const ticket = await ports.ticketDocument(file);
     const exported = okOr(exportTicket(file, ticket, { now, version, plant: ports.plant }));
+    const newer = /xjdf/.test(accept) && !/vnd\.cip4-jdf/.test(accept);
     const container = containerOf(accept);
     if (container !== null) {
-      const pack = await ticketPackage(exported, original, file.ticket.documentPart, container, {
+      const leaving = newer
+        ? ({ text: asXjdf(exported), generation: 'xjdf' } as const)
+        : ({ text: exported, generation: 'jdf' } as const);
+      const pack = await ticketPackage(leaving, original, file.ticket.documentPart, container, {
         ids: ports.ids,
         now,
       });
       void reply.header('content-type', pack.contentType).send(Buffer.from(pack.bytes));
       return;
     }
-    const newer = /xjdf/.test(accept) && !/vnd\.cip4-jdf/.test(accept);
     const type = `application/vnd.cip4-${newer ? 'xjdf' : 'jdf'}+xml; charset=utf-8`;
     void reply.header('content-type', type).send(newer ? asXjdf(exported) : exported);
   }
