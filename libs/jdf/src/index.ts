@@ -46,6 +46,7 @@ export {
   subElements,
   targetOf,
 } from './partition/index.js';
+export * from './spawn/index.js';
 export * from './standard/index.js';
 export * from './ticket/index.js';
 export * from './xjdf/index.js';

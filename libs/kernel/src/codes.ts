@@ -268,6 +268,20 @@ export const codes = {
     'info',
     'Have it made elsewhere, or register a device for it.',
   ),
+  JDF_SPAWN: row(
+    'A part of the ticket is elsewhere (spawned), or the records of that disagree',
+    409,
+    200,
+    'info',
+    'Merge what is out first; the message names the SpawnID.',
+  ),
+  JDF_MERGE: row(
+    'The returned ticket does not fit the ticket it is merged into',
+    409,
+    200,
+    'info',
+    'Merge it into the ticket that it was spawned from; the message names what differs.',
+  ),
   JDF_NO_PRODUCT: row(
     'There is nothing in the ticket that can be planned',
     422,

@@ -1,0 +1,3 @@
+export type { Act } from './agent.js';
+export { merge } from './merge.js';
+export { type NodeChoice, type Spawned, type SpawnOptions, spawn } from './spawn.js';
