@@ -1,11 +1,12 @@
 import type { Instant } from '#libs/kernel';
-import { type Findings, percent, splitTokens, time, type ValueType } from '../codec/index.js';
+import { dateTime, type Findings, percent, splitTokens, time, type ValueType } from '../codec/index.js';
 import { effectivePart, selectPart, subElements } from '../partition/index.js';
 import { attributeOf, childElements, type XmlDocument, type XmlElement } from '../xml/index.js';
 import { intentsOf, spanOf } from './intents.js';
 import { linksOf } from './links.js';
 import { lineageOf } from './node.js';
-import { type Placed, placed } from './span.js';
+import { type Placed, placed } from './placed.js';
+import { timeSpan } from './product-intents/span-types.js';
 
 /**
  * A resource of which a node has at most one as input, such as NodeInfo: linked, or inline in the node as until version
@@ -28,8 +29,10 @@ export function singleInput(
 /** When the product must be there: DeliveryIntent, else the last or planned end of NodeInfo. */
 function readDue(doc: XmlDocument, node: XmlElement, findings: Findings): Placed<Instant> | undefined {
   for (const intent of intentsOf(doc, node, 'DeliveryIntent', findings)) {
-    const required = spanOf(doc, intent, 'Required', time, findings);
-    if (required !== undefined) return required;
+    const required = spanOf(doc, intent, 'Required', timeSpan, findings);
+    if (required === undefined || !Number.isFinite(required.value.at)) continue;
+    if (required.value.offsetMin !== undefined) return { ...required, value: required.value.at };
+    findings.wrong(intent.resource, 'Required', dateTime.write(required.value), time.expects);
   }
   return (
     nodeInfoValue(doc, node, 'LastEnd', time, findings) ?? nodeInfoValue(doc, node, 'End', time, findings)

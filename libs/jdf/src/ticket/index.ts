@@ -13,9 +13,9 @@ export {
   nodesOf,
   processesOf,
 } from './node.js';
+export type { Placed } from './placed.js';
 export { type LinkedResource, type ProcessNode, readProcessNode } from './process-node.js';
 export { type ProductIntent, readProduct } from './product.js';
 export { productIntents } from './product-intents/index.js';
-export { type Placed, readSpan } from './span.js';
 export { rollUpStatus, statusOfParts } from './status-roll-up.js';
 export * from './views/index.js';

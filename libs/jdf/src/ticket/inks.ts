@@ -1,7 +1,7 @@
 import { effectivePart, partitionKeysOf, selectPart } from '../partition/index.js';
 import { attributeOf, childAt, childElements, type XmlDocument, type XmlElement } from '../xml/index.js';
 import type { Intent } from './intents.js';
-import { type Placed, placed } from './span.js';
+import { type Placed, placed } from './placed.js';
 
 export interface Inks {
   readonly front?: Placed<readonly string[]>;

@@ -1,8 +1,9 @@
-import type { Findings, ValueType } from '../codec/index.js';
+import type { Findings } from '../codec/index.js';
 import { effectivePart, type Partition, selectPart } from '../partition/index.js';
 import { firstChild, type XmlDocument, type XmlElement } from '../xml/index.js';
 import { linksOf } from './links.js';
-import { type Placed, placed, readSpan } from './span.js';
+import { type Placed, placed } from './placed.js';
+import { type SpanOf, spanValue } from './product-intents/span-types.js';
 
 /** An intent of a product node: what it says for the part that the link names, or for the whole. */
 export interface Intent {
@@ -32,16 +33,20 @@ export function intentsOf(doc: XmlDocument, node: XmlElement, name: string, find
   });
 }
 
-/** The value of a span of an intent, with its place. */
-export function spanOf<T>(
+/** The value of a span of an intent, with its place. Infinite numbers are a finding: nothing can be made of them. */
+export function spanOf<T, R, F>(
   doc: XmlDocument,
   intent: Intent | undefined,
   name: string,
-  type: ValueType<T>,
+  kind: SpanOf<T, R, F>,
   findings: Findings,
-  words = 1,
 ): Placed<T> | undefined {
   const span = intent && firstChild(intent.view, name);
-  const value = span && readSpan(span, type, findings, words);
-  return value === undefined ? undefined : placed(doc, span!, value);
+  const value = span && spanValue(span, kind, findings);
+  if (value === undefined) return undefined;
+  if (typeof value === 'number' && !Number.isFinite(value)) {
+    findings.wrong(span!, name, String(value), 'a number that is not infinite');
+    return undefined;
+  }
+  return placed(doc, span!, value);
 }

@@ -1,14 +1,5 @@
 import { done, type Result, refuse } from '#libs/kernel';
-import {
-  Findings,
-  integer,
-  number,
-  parseNumber,
-  type SizeMm,
-  shapeMm,
-  sizeMm,
-  text,
-} from '../codec/index.js';
+import { Findings, parseNumber, type SizeMm } from '../codec/index.js';
 import type { Activation } from '../enumerations.js';
 import { effectivePart, selectPart } from '../partition/index.js';
 import { attributeOf, childElements, type XmlDocument, type XmlElement } from '../xml/index.js';
@@ -17,7 +8,16 @@ import { inksOf } from './inks.js';
 import { type Intent, intentsOf, MOST_LINKS, spanOf } from './intents.js';
 import { linksOf, type ResourceLink } from './links.js';
 import { activationOf, inheritedAttribute, nodesOf } from './node.js';
-import { type Placed, placed } from './span.js';
+import { type Placed, placed } from './placed.js';
+import {
+  enumerationSpan,
+  integerSpan,
+  nameSpan,
+  numberSpan,
+  shapeSpan,
+  sizeSpan,
+  stringSpan,
+} from './product-intents/span-types.js';
 
 /** What a product node asks for. What the ticket leaves open is left out; every value knows where it was read. */
 export interface ProductIntent extends Administration {
@@ -106,27 +106,27 @@ function readIntents(doc: XmlDocument, node: XmlElement, findings: Findings): Pa
   const color = first('ColorIntent');
   // Other media (a cover foil, a plate) may be linked too; the paper is the one that says so or says nothing.
   const media = intentsOf(doc, node, 'MediaIntent', findings).find((intent) =>
-    ['Paper', undefined].includes(spanOf(doc, intent, 'MediaType', text, findings)?.value),
+    ['Paper', undefined].includes(spanOf(doc, intent, 'MediaType', enumerationSpan, findings)?.value),
   );
   const sides = layout && stated(doc, layout.view, 'Sides', layout.resource);
   const inks = inksOf(doc, color, sides?.value);
   return {
-    finishedDimensionsMm: spanOf(doc, layout, 'FinishedDimensions', shapeMm, findings, 3),
-    dimensionsMm: spanOf(doc, layout, 'Dimensions', sizeMm, findings, 2),
-    pages: spanOf(doc, layout, 'Pages', integer, findings),
+    finishedDimensionsMm: spanOf(doc, layout, 'FinishedDimensions', shapeSpan, findings),
+    dimensionsMm: spanOf(doc, layout, 'Dimensions', sizeSpan, findings),
+    pages: spanOf(doc, layout, 'Pages', integerSpan, findings),
     sides,
-    bindingType: spanOf(doc, binding, 'BindingType', text, findings),
-    bindingSide: spanOf(doc, binding, 'BindingSide', text, findings),
-    foldCatalog: spanOf(doc, folding, 'FoldingCatalog', text, findings),
+    bindingType: spanOf(doc, binding, 'BindingType', enumerationSpan, findings),
+    bindingSide: spanOf(doc, binding, 'BindingSide', enumerationSpan, findings),
+    foldCatalog: spanOf(doc, folding, 'FoldingCatalog', nameSpan, findings),
     inksFront: inks.front,
     inksBack: inks.back,
-    weightGsm: spanOf(doc, media, 'Weight', number, findings),
-    thicknessUm: spanOf(doc, media, 'Thickness', number, findings),
-    frontCoating: spanOf(doc, media, 'FrontCoatings', text, findings),
-    backCoating: spanOf(doc, media, 'BackCoatings', text, findings),
-    stockBrand: spanOf(doc, media, 'StockBrand', text, findings),
-    stockType: spanOf(doc, media, 'StockType', text, findings),
-    grainDirection: spanOf(doc, media, 'GrainDirection', text, findings),
+    weightGsm: spanOf(doc, media, 'Weight', numberSpan, findings),
+    thicknessUm: spanOf(doc, media, 'Thickness', numberSpan, findings),
+    frontCoating: spanOf(doc, media, 'FrontCoatings', enumerationSpan, findings),
+    backCoating: spanOf(doc, media, 'BackCoatings', enumerationSpan, findings),
+    stockBrand: spanOf(doc, media, 'StockBrand', stringSpan, findings),
+    stockType: spanOf(doc, media, 'StockType', nameSpan, findings),
+    grainDirection: spanOf(doc, media, 'GrainDirection', enumerationSpan, findings),
   };
 }
 
