@@ -56,9 +56,9 @@ export class PendingText {
     return this.#open.slice(0, 9);
   }
 
-  /** The line ends in that. */
-  get lineEnds(): number {
-    return this.#open.match(/\r\n?|\n/g)?.length ?? 0;
+  /** The line ends in that, as far as a position. */
+  lineEndsUntil(position: number): number {
+    return this.#open.slice(0, position - this.#taken).match(/\r\n?|\n/g)?.length ?? 0;
   }
 
   charBefore(position: number): string | undefined {

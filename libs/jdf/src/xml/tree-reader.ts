@@ -317,7 +317,7 @@ export class TreeReader {
   }
 
   #refuseDoctype(): never {
-    const line = this.#parser.line - this.#pending.lineEnds;
+    const line = this.#parser.line - this.#pending.lineEndsUntil(this.#parser.position);
     throw new ReadingStopped(error('XML_DOCTYPE', 'A document type declaration is not accepted.', { line }));
   }
 

@@ -171,6 +171,7 @@ describe('refusing XML', () => {
       at('XML_DOCTYPE', 2, null),
     );
     expect(refusal('<!DOCTYPE a')).toEqual(at('XML_DOCTYPE', 1, null));
+    expect(refusal('<!-- c -->\n<!DOCTYPE a\n>\n<a>\n\n\n</a>\n')).toEqual(at('XML_DOCTYPE', 2, null));
     expect(refusal('<!-- <!DOCTYPE a> --><a><![CDATA[<!DOCTYPE a>]]></a>')).toBeNull();
   });
 
