@@ -38,7 +38,7 @@ function rewritten(value: string, to: string, from: string): Fitted | undefined 
     case 'int':
       return { value: wholeNumber(text), exact: true };
     case 'range':
-      return range(text);
+      return range(text, from);
     case 'ints':
       return integers(text);
     case 'ranges':
@@ -67,10 +67,12 @@ function tilde([from, to]: readonly string[]): string {
 }
 
 /** One range of whole numbers: `a ~ b` in the older generation, two numbers in the newer. */
-function range(text: string): Fitted | undefined {
+function range(text: string, kind: string): Fitted | undefined {
   const [, from, to] = /^([-+]?\d+)(?:\s*~\s*([-+]?\d+))?$/.exec(text) ?? [];
   if (from !== undefined) return { value: `${from} ${to ?? from}`, exact: true };
-  return /^[-+]?\d+ [-+]?\d+$/.test(text) ? { value: text, exact: true } : undefined;
+  // Two numbers of a list of ranges are not from one to the other.
+  const isRange = kind !== 'ranges' && /^[-+]?\d+ [-+]?\d+$/.test(text);
+  return isRange ? { value: text, exact: true } : undefined;
 }
 
 const WHOLE = /^[-+]?\d+$/;

@@ -117,8 +117,7 @@ function writePool(ticket: Ticket, direction: Direction, sets: readonly PlannedS
   const names = new Set<string>();
   const { ledger } = ticket;
   for (const { set, bundles } of sets) {
-    ledger.carry(set);
-    ledger.carryNamed(set, 'Name', 'ID', 'CombinedProcessIndex');
+    const before = written.length;
     for (const bundle of bundles) {
       if (names.has(bundle.id)) continue;
       const specific = bundle.leaves[0]!.specific;
@@ -144,6 +143,10 @@ function writePool(ticket: Ticket, direction: Direction, sets: readonly PlannedS
       written.push(
         withUnit ? { ...made, attributes: [...made.attributes, attribute('Unit', unit.value)] } : made,
       );
+    }
+    if (written.length > before || bundles.some(({ id }) => names.has(id))) {
+      ledger.carry(set);
+      ledger.carryNamed(set, 'Name', 'ID', 'CombinedProcessIndex');
     }
   }
   return { written, names };

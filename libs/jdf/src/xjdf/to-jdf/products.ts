@@ -33,18 +33,18 @@ export function olderProducts(ticket: Ticket, direction: Direction): ProductNode
   if (list === undefined || products.length === 0) return undefined;
   ticket.ledger.carry(list);
   const made = products.map((product) => begin(ticket, product));
-  for (const one of made) complete(ticket, direction, one);
   const parents = parentsOf(made);
+  for (const one of made) complete(ticket, direction, one, childrenOf(one, parents));
   const roots = made.filter((one) => !parents.has(one));
   for (const [child, parent] of parents)
     parent.links.push(link(direction, 'Component', child.component, 'Input'));
   const write = (one: Made): XmlElement => {
-    for (const [child, parent] of parents) if (parent === one) one.node.children.push(write(child));
+    one.node.children.push(...childrenOf(one, parents).map(write));
     return finish(direction, withLinks(direction, one));
   };
   if (roots.length === 1) {
     const [root] = roots as [Made];
-    const inner = made.filter((one) => parents.get(one) === root).map(write);
+    const inner = childrenOf(root, parents).map(write);
     return {
       line: root.product.line,
       type: 'Product',
@@ -55,6 +55,25 @@ export function olderProducts(ticket: Ticket, direction: Direction): ProductNode
   }
   const children = (roots.length === 0 ? made : roots).map(write);
   return { line: list.line, type: 'ProcessGroup', attributes: new Map(), links: [], children };
+}
+
+/** The parts of a product in the order in which it names them. */
+function childrenOf(parent: Made, parents: ReadonlyMap<Made, Made>): Made[] {
+  const named = namesIn(parent);
+  return [...parents]
+    .filter(([, one]) => one === parent)
+    .map(([child]) => child)
+    .sort((a, b) => named.indexOf(a.component) - named.indexOf(b.component));
+}
+
+/** The products that the intents of a product name, in order. */
+function namesIn({ product }: Made): string[] {
+  const intents = childElements(product, 'Intent').flatMap((one) => childElements(one));
+  return intents.flatMap((one) => [
+    ...splitTokens(attributeOf(one, 'ChildRefs') ?? ''),
+    ...splitTokens(attributeOf(one, 'Container') ?? ''),
+    ...childElements(one).flatMap((item) => splitTokens(attributeOf(item, 'ChildRef') ?? '')),
+  ]);
 }
 
 function begin(ticket: Ticket, product: XmlElement): Made {
@@ -72,12 +91,7 @@ function begin(ticket: Ticket, product: XmlElement): Made {
 function parentsOf(made: readonly Made[]): ReadonlyMap<Made, Made> {
   const parents = new Map<Made, Made>();
   for (const parent of made) {
-    const intents = childElements(parent.product, 'Intent').flatMap((one) => childElements(one));
-    const ids = intents.flatMap((one) => [
-      ...splitTokens(attributeOf(one, 'ChildRefs') ?? ''),
-      ...splitTokens(attributeOf(one, 'Container') ?? ''),
-      ...childElements(one).flatMap((item) => splitTokens(attributeOf(item, 'ChildRef') ?? '')),
-    ]);
+    const ids = namesIn(parent);
     for (const child of made) {
       if (child !== parent && !parents.has(child) && ids.includes(child.component))
         parents.set(child, parent);
@@ -105,7 +119,7 @@ const OF_COMPONENT: readonly (readonly [newer: string, older: string])[] = [
   ['CommentURL', 'CommentURL'],
 ];
 
-function complete(ticket: Ticket, direction: Direction, one: Made): void {
+function complete(ticket: Ticket, direction: Direction, one: Made, children: readonly Made[]): void {
   const { product } = one;
   const { ledger } = ticket;
   const overflow = overflowFor({}, keptNames(product));
@@ -138,10 +152,17 @@ function complete(ticket: Ticket, direction: Direction, one: Made): void {
   component.children.push(...overflow.nodes);
   ticket.pool.push(finish(direction, component));
   one.links.push(finish(direction, output));
-  for (const intent of childElements(product, 'Intent')) olderIntent(ticket, direction, intent, one);
+  for (const intent of childElements(product, 'Intent'))
+    olderIntent(ticket, direction, intent, one, children);
 }
 
-function olderIntent(ticket: Ticket, direction: Direction, intent: XmlElement, one: Made): void {
+function olderIntent(
+  ticket: Ticket,
+  direction: Direction,
+  intent: XmlElement,
+  one: Made,
+  children: readonly Made[],
+): void {
   const { ledger } = ticket;
   const overflow = overflowFor({}, keptNames(one.product));
   for (const content of intent.children) {
@@ -173,7 +194,10 @@ function olderIntent(ticket: Ticket, direction: Direction, intent: XmlElement, o
     const rest = source.children.filter(({ local }) => local !== 'SurfaceColor');
     fillDraft(direction, { ...source, children: rest }, draft, overflow);
     draft.children.push(...parts);
-    ledger.carryNamed(content, 'ChildRefs');
+    // Which parts is said by the nodes inside; a part that is there twice or in two products has one node.
+    const refs = splitTokens(attributeOf(content, 'ChildRefs') ?? '');
+    const isSaid = refs.length === children.length && refs.every((id, i) => children[i]!.component === id);
+    if (content.local === 'BindingIntent' && isSaid) ledger.carryNamed(content, 'ChildRefs');
     ledger.carry(intent, content);
     ledger.carryNamed(intent, 'Name');
     draft.children.push(...overflow.nodes);

@@ -18,6 +18,8 @@ export interface Leaf {
   /** Keys that only the newer generation has, and that say something else in the older. */
   readonly contactTypes: readonly string[];
   readonly dropId: string | undefined;
+  /** The name of a binding signature that is its ID. */
+  readonly ownSignature: string | undefined;
 }
 
 /** One resource of the older generation: Resources of a set that have the same keys and differ in their values. */
@@ -70,7 +72,7 @@ export function planSets(ticket: Ticket): PlannedSet[] {
 export function bundlesOf(ticket: Ticket, set: XmlElement): Bundle[] {
   const name = attributeOf(set, 'Name') ?? '';
   const leaves = leavesIn(ticket, set);
-  const groups: { name: string; keys: readonly string[]; leaves: Leaf[] }[] = [];
+  const groups: { name: string; keys: readonly string[]; leaves: Leaf[]; taken: Set<string> }[] = [];
   for (const leaf of leaves) {
     const own = olderName(name, leaf);
     const keys = mayDivide(own) ? Object.keys(leaf.keys) : [];
@@ -82,10 +84,12 @@ export function bundlesOf(ticket: Ticket, set: XmlElement): Bundle[] {
         keys.length > 0 &&
         group.name === own &&
         group.keys.join() === keys.join() &&
-        group.leaves.every((other) => !sameKeys(other, leaf)),
+        partsOf(leaf).every((part) => !group.taken.has(part)),
     );
-    if (fits !== undefined) fits.leaves.push(leaf);
-    else groups.push({ name: own, keys, leaves: [leaf] });
+    const group = fits ?? { name: own, keys, leaves: [], taken: new Set<string>() };
+    if (fits === undefined) groups.push(group);
+    group.leaves.push(leaf);
+    for (const part of partsOf(leaf)) group.taken.add(part);
   }
   const setId = attributeOf(set, 'ID');
   return groups.map((group, i) => {
@@ -98,13 +102,18 @@ export function bundlesOf(ticket: Ticket, set: XmlElement): Bundle[] {
       ticket.targets.set(setId, { name: group.name, id, keys: {} });
     for (const leaf of group.leaves) {
       enter(ticket, leaf.resource, bundle, keys(leaf));
-      const signature = leaf.keys.BinderySignatureName;
+      const signature = leaf.ownSignature ?? leaf.keys.BinderySignatureName;
       if (group.name === 'BinderySignature' && signature !== undefined) {
         ticket.signatures.set(signature, { name: group.name, id, keys: keys(leaf) });
       }
     }
     return bundle;
   });
+}
+
+/** Whether a pool may hold it. A preview is no resource by the schema's tables, but stands in pools and is linked. */
+export function isOlderResource(name: string): boolean {
+  return name === 'Preview' || jdfVocabulary.isMember('Resource', name);
 }
 
 /** Whether a resource can be divided into parts at all. */
@@ -173,6 +182,7 @@ function leafOf(ticket: Ticket, resource: XmlElement): Leaf {
   const kept = keptNames(resource);
   const contactTypes: string[] = [];
   let dropId: string | undefined;
+  let ownSignature: string | undefined;
   const parts = childElements(resource, 'Part').map((part) => {
     const keys: [string, string][] = [];
     for (const [name, value] of Object.entries(keysOf(part))) {
@@ -182,6 +192,11 @@ function leafOf(ticket: Ticket, resource: XmlElement): Leaf {
         if (name === 'DropID') dropId = value;
         else contactTypes.push(value);
         ticket.ledger.carry(part, attribute);
+        continue;
+      }
+      if (name === 'BinderySignatureID' && isOwnName(specific, resource, value)) {
+        ticket.ledger.carry(part, attribute);
+        ownSignature = value;
         continue;
       }
       if (!KNOWN.has(key)) {
@@ -197,7 +212,12 @@ function leafOf(ticket: Ticket, resource: XmlElement): Leaf {
     return Object.fromEntries(keys.sort(([a], [b]) => placeOf(a) - placeOf(b) || (a < b ? -1 : 1)));
   });
   const [first = {}, ...rest] = parts.filter((part) => Object.keys(part).length > 0);
-  return { resource, specific, keys: first, also: rest, contactTypes, dropId };
+  return { resource, specific, keys: first, also: rest, contactTypes, dropId, ownSignature };
+}
+
+/** A binding signature that is named by its own ID has no name in the older generation. */
+function isOwnName(specific: XmlElement | undefined, resource: XmlElement, name: string): boolean {
+  return specific?.local === 'BinderySignature' && asToken(attributeOf(resource, 'ID') ?? '') === name;
 }
 
 /** Keys that are ranges are written with a tilde. */
@@ -224,9 +244,9 @@ function placeOf(key: string): number {
   return at < 0 ? ORDER.length : at;
 }
 
-function sameKeys(a: Leaf, b: Leaf): boolean {
-  const all = (leaf: Leaf): string[] => [leaf.keys, ...leaf.also].map((keys) => JSON.stringify(keys));
-  return all(a).some((one) => all(b).includes(one));
+/** The parts that a leaf stands for, spelled. */
+function partsOf(leaf: Leaf): string[] {
+  return [leaf.keys, ...leaf.also].map((keys) => JSON.stringify(keys));
 }
 
 /** What the resource is called in the older generation. */
@@ -236,7 +256,7 @@ export function olderName(set: string, leaf: Leaf): string {
   if (local === 'Layout' && leaf.specific !== undefined && isStripping(leaf.specific))
     return 'StrippingParams';
   const name = rowOfNewer(local)?.jdf ?? local;
-  return jdfVocabulary.isMember('Resource', name) ? name : local;
+  return isOlderResource(name) ? name : local;
 }
 
 const LOOSE: Readonly<Record<string, string>> = {

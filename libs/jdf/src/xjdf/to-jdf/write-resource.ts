@@ -7,7 +7,7 @@ import { type Overflow, overflowFor, type Source, sourceOf } from '../source.js'
 import { carryAttribute, type Direction, Draft, fillDraft, finish } from '../translate.js';
 import { attribute } from '../write.js';
 import { partOf } from './elements.js';
-import { type Bundle, keptNames, type Leaf } from './sets.js';
+import { type Bundle, isOlderResource, keptNames, type Leaf } from './sets.js';
 import type { Ticket } from './ticket.js';
 
 /** Writes the resources of a set as resources of a pool: partitioned where they have keys. */
@@ -18,7 +18,7 @@ export function writeBundle(
   usage: string | undefined,
 ): XmlElement | undefined {
   const rootShape = jdfVocabulary.named(bundle.name);
-  if (rootShape === undefined || !jdfVocabulary.isMember('Resource', bundle.name)) return undefined;
+  if (rootShape === undefined || !isOlderResource(bundle.name)) return undefined;
   const mark = ticket.ledger.mark;
   const root = new Draft(bundle.name, rootShape);
   root.attributes.set('ID', bundle.id);

@@ -5,7 +5,7 @@ import type { Overflow } from '../source.js';
 import { carryAttribute, Draft, finish } from '../translate.js';
 import { asToken } from '../values.js';
 import type { Job } from './job.js';
-import { partElement } from './parts.js';
+import { carryPart, partElement } from './parts.js';
 import { type Resources, shapeOf } from './resources.js';
 
 const AMOUNTS = ['Amount', 'MinAmount', 'MaxAmount'] as const;
@@ -44,7 +44,7 @@ export function amountPool(
         const rest = Object.fromEntries(Object.entries(named).filter(([key]) => keys[key] === undefined));
         if (!here) continue;
         takeAmounts(resources, amount, draftFor, rest, Condition);
-        job.ledger.carryAll(part);
+        carryPart(resources.direction, part);
         job.ledger.carry(pool, amount);
       }
     }

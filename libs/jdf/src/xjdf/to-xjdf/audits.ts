@@ -86,8 +86,12 @@ function header(desk: Desk, audit: XmlElement): XmlElement {
   if (audit.local !== 'PhaseTime' && person !== undefined) {
     if (carryAttribute(direction, 'Header', person, draft, overflow)) desk.job.ledger.carry(employee);
   }
+  const device = firstChild(audit, 'Device');
+  const id = device && attributeNode(device, 'DeviceID');
+  if (id !== undefined) carryAttribute(direction, 'Header', id, draft, overflow);
   // Who wrote the audit is the device or controller; the older generation names only the program.
-  draft.attributes.set('DeviceID', asToken(attributeOf(audit, 'AgentName') ?? 'Unknown'));
+  if (!draft.attributes.has('DeviceID'))
+    draft.attributes.set('DeviceID', asToken(attributeOf(audit, 'AgentName') ?? 'Unknown'));
   if (!draft.attributes.has('Time')) draft.attributes.set('Time', '1970-01-01T00:00:00Z');
   return finish(direction, draft);
 }

@@ -12,13 +12,13 @@ import {
 } from '../../xml/index.js';
 import { attributeNode, type Lost } from '../ledger.js';
 import type { Overflow } from '../source.js';
-import { carryAttribute, Draft, finish } from '../translate.js';
+import { carryAttribute, type Direction, Draft, finish } from '../translate.js';
 import { adopted, declaredAtRoot } from '../write.js';
 import { amountPool, withLinkAttributes } from './amounts.js';
 import { convertAudits } from './audits.js';
 import { Job, newerResource, type SetDraft, UNUSED } from './job.js';
 import { selects, type UseOfResource, usesOf } from './links.js';
-import { newerKey } from './parts.js';
+import { carryPart } from './parts.js';
 import { convertProducts } from './products.js';
 import { identifiers, Resources, shapeOf } from './resources.js';
 import { nodeInfos } from './status.js';
@@ -120,7 +120,7 @@ function placeResources(
     if (taken.has(resource)) continue;
     if (resource.local === 'ColorPool') {
       resources.colours(resource);
-      carryLinks(job, uses.get(resource) ?? []);
+      carryLinks(job, resources.direction, uses.get(resource) ?? []);
       continue;
     }
     if (newerResource(resource.local) === undefined) {
@@ -168,26 +168,17 @@ function placeUse(job: Job, resources: Resources, resource: XmlElement, one: Use
     set.unit = splitTokens(unit.value)[0];
     ledger.carry(unit);
   }
-  carryLinks(job, [one]);
+  carryLinks(job, resources.direction, [one]);
 }
 
-function carryLinks(job: Job, uses: readonly UseOfResource[]): void {
+function carryLinks(job: Job, direction: Direction, uses: readonly UseOfResource[]): void {
   const { ledger } = job;
   for (const link of uses.flatMap(({ links }) => links)) {
     ledger.carry(link);
     ledger.carryNamed(link, 'rRef', 'Usage', 'ProcessUsage', 'CombinedProcessIndex');
-    for (const part of childElements(link, 'Part')) carryPart(job, part);
+    for (const part of childElements(link, 'Part')) carryPart(direction, part);
     const pool = firstChild(link, 'AmountPool');
     if (pool !== undefined && childElements(pool).length === 0) ledger.carry(pool);
-  }
-}
-
-/** A part that a link selects is said by the Resources that are there, as far as they can say it. */
-function carryPart(job: Job, part: XmlElement): void {
-  job.ledger.carry(part);
-  for (const attribute of part.attributes) {
-    if (shapeOf('Part').attributes.has(newerKey(attribute.local))) job.ledger.carry(attribute);
-    else job.ledger.reason(attribute, 'the newer generation has no such partition');
   }
 }
 

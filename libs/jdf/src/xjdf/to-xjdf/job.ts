@@ -50,6 +50,8 @@ export interface Placing {
   readonly leaves: readonly PlacedLeaf[];
   /** Stands for all its leaves together. */
   readonly setId: string | undefined;
+  /** IDs of leaves by their keys, of resources that have any. */
+  readonly byKeys: ReadonlyMap<string, string>;
 }
 
 /** A conversion to the newer generation under way. */
@@ -97,7 +99,7 @@ export class Job {
         return fits ? [{ ...leaf.keys, ...one.leaf.keys }] : [];
       });
     const name = own ?? asToken(resource.local);
-    const made: Placing =
+    const made: Omit<Placing, 'byKeys'> =
       leaves.length === 1
         ? {
             leaves: [{ leaf: leaves[0]!, id: own ?? this.ids.make(name), also: also(leaves[0]!) }],
@@ -107,23 +109,32 @@ export class Job {
             leaves: leaves.map((leaf) => ({ leaf, id: this.ids.make(name), also: also(leaf) })),
             setId: own ?? this.ids.make(name),
           };
-    this.placings.set(resource, made);
-    return made;
+    const divided = made.leaves.filter(({ leaf }) => Object.keys(leaf.keys).length > 0);
+    const byKeys = new Map(divided.map(({ leaf, id }) => [spelled(leaf.keys), id]));
+    const placing = { ...made, byKeys };
+    this.placings.set(resource, placing);
+    return placing;
   }
 
   parent(el: XmlElement): XmlElement | undefined {
     return parentOf(this.doc, el);
   }
 
-  /** The resources of a name that are linked anywhere, in the order of the links. */
+  /** The resources of a name: those that are linked in the order of the links, then the rest. */
   linked(name: string): readonly XmlElement[] {
     const found = new Set<XmlElement>();
     for (const el of descendants(this.doc.root)) {
       const target = el.local === `${name}Link` ? this.target(attributeOf(el, 'rRef') ?? '') : undefined;
       if (target !== undefined) found.add(target);
     }
+    for (const el of descendants(this.doc.root)) {
+      if (el.local === name && parentOf(this.doc, el)?.local === 'ResourcePool') found.add(el);
+    }
     return [...found];
   }
+
+  /** Components that are said by products alone. */
+  readonly productIds = new Map<XmlElement, string>();
 
   #plain: string | undefined;
 
@@ -142,13 +153,21 @@ export class Job {
 
   /** The IDs that stand for a reference to a resource from a part with these keys. */
   idsFor(resource: XmlElement, wanted: PartKeys): readonly string[] {
-    const { leaves, setId } = this.placing(resource);
+    const product = this.productIds.get(resource);
+    if (product !== undefined) return [product];
+    const { leaves, setId, byKeys } = this.placing(resource);
+    const exact = byKeys.get(spelled(wanted));
+    if (exact !== undefined) return [exact];
     const fitting = leaves.filter(({ leaf }) =>
       Object.entries(leaf.keys).every(([key, value]) => wanted[key] === undefined || wanted[key] === value),
     );
     if (fitting.length === leaves.length && setId !== undefined) return [setId];
     return fitting.map(({ id }) => id);
   }
+}
+
+function spelled(keys: PartKeys): string {
+  return JSON.stringify(Object.entries(keys).sort(([a], [b]) => (a < b ? -1 : 1)));
 }
 
 /** What a leaf says that it is the same as. */

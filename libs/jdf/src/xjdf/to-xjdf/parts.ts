@@ -2,7 +2,6 @@ import type { PartKeys } from '../../elements/part.js';
 import type { Partition } from '../../partition/index.js';
 import type { XmlElement } from '../../xml/index.js';
 import { xjdfVocabulary } from '../facts.js';
-import { rowOfOlder } from '../rows.js';
 import type { Overflow, Source } from '../source.js';
 import { carryAttribute, type Direction, Draft, finish } from '../translate.js';
 import { asToken } from '../values.js';
@@ -78,6 +77,14 @@ export function partElement(
   return draft.attributes.size === 0 ? undefined : finish(direction, draft);
 }
 
-export function newerKey(older: string): string {
-  return rowOfOlder('Part')?.attributes?.find(({ jdf }) => jdf === older)?.xjdf ?? older;
+/** A part that is selected is said by the Resources that are there, as far as they can say it. */
+export function carryPart(direction: Direction, part: XmlElement): void {
+  direction.ledger.carry(part);
+  const draft = new Draft('Part', xjdfVocabulary.named('Part')!);
+  for (const attribute of part.attributes) {
+    // Good and waste are amounts of their own in the newer generation.
+    if (attribute.local === 'Condition') direction.ledger.carry(attribute);
+    else carryAttribute(direction, 'Part', attribute, draft, { nodes: [], originals: [], keys: {} });
+    direction.ledger.reason(attribute, 'the newer generation has no such partition');
+  }
 }

@@ -26,7 +26,7 @@ export function convertProducts(
   const products = nodes.filter((node) => attributeOf(node, 'Type') === 'Product');
   const taken = new Set<XmlElement>();
   if (products.length === 0) return { list: undefined, taken };
-  const ids = new Map(products.map((node) => [node, job.ids.make('Product')]));
+  const ids = new Map(products.map((node) => [node, productId(job, node, uses)]));
   const list = new Draft('ProductList', shapeOf('ProductList'));
   for (const node of products) {
     const overflow: Overflow = { nodes: [], originals: [], keys: {} };
@@ -52,6 +52,30 @@ export function convertProducts(
     list.children.push(finish(resources.direction, draft));
   }
   return { list: finish(resources.direction, list), taken };
+}
+
+/** The ID of the Component that only the product says, else one of its own. */
+function productId(
+  job: Job,
+  node: XmlElement,
+  uses: ReadonlyMap<XmlElement, readonly UseOfResource[]>,
+): string {
+  const [link] = linksTo(node, 'Component', 'Output');
+  const target = link && job.target(attributeOf(link, 'rRef') ?? '');
+  const own =
+    target !== undefined && isSaidByProducts(job, target, uses) ? attributeOf(target, 'ID') : undefined;
+  if (own === undefined || target === undefined) return job.ids.make('Product');
+  job.productIds.set(target, own);
+  return own;
+}
+
+function isSaidByProducts(
+  job: Job,
+  target: XmlElement,
+  uses: ReadonlyMap<XmlElement, readonly UseOfResource[]>,
+): boolean {
+  const all = uses.get(target)?.every((use) => use.links.every((one) => isOfProduct(job, one))) ?? false;
+  return all && isPlain(target);
 }
 
 /** Attributes of the Component that a product node makes, on its Product. */
@@ -87,10 +111,7 @@ function describe(
     const whole = draft.attributes.get('IsRoot') === 'true' ? 'FinalProduct' : 'PartialProduct';
     const type = attributeNode(target, 'ComponentType');
     if (type?.value === whole) ledger.carry(type);
-    if (
-      uses.get(target)?.every((use) => use.links.every((one) => isOfProduct(job, one))) &&
-      isPlain(target)
-    ) {
+    if (isSaidByProducts(job, target, uses)) {
       taken.add(target);
       ledger.carry(target);
       ledger.carryNamed(target, 'ID', 'Class');

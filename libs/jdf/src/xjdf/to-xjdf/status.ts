@@ -17,7 +17,7 @@ export function nodeInfos(job: Job, resources: Resources, steps: Steps): void {
       follow(job, node, steps);
       continue;
     }
-    const own = setOf(job, indexes);
+    const own = setOf(job, indexes, steps.types.length);
     if (own !== undefined) {
       own.resources.forEach((resource, i) => {
         own.resources[i] = withStatus(resources, resource, node);
@@ -49,12 +49,14 @@ function follow(job: Job, node: XmlElement, steps: Steps): void {
   if (status !== undefined && same) job.ledger.carry(status);
 }
 
-function setOf(job: Job, indexes: readonly number[]): SetDraft | undefined {
+function setOf(job: Job, indexes: readonly number[], count: number): SetDraft | undefined {
   return job.sets.find(
     ({ name, use }) =>
       name === 'NodeInfo' &&
       use.usage === 'Input' &&
-      (use.indexes.length === 0 || indexes.every((index) => use.indexes.includes(index))),
+      (use.indexes.length === 0
+        ? indexes.length === count
+        : indexes.every((index) => use.indexes.includes(index))),
   );
 }
 

@@ -9,13 +9,13 @@ export interface Steps {
   readonly indexes: ReadonlyMap<XmlElement, readonly number[]>;
 }
 
-/** All processes of the nodes in document order, one list; the products of a ticket stand for one entry at its head. */
+/** All processes of the nodes in document order, one list; products that say nothing of how are one entry, Product. */
 export function stepsOf(root: XmlElement, only: XmlElement | undefined): Steps {
   const nodes = only === undefined ? [...nodesOf(root)] : [only];
   const products = nodes.filter((node) => attributeOf(node, 'Type') === 'Product');
-  const types: string[] = products.length > 0 ? ['Product'] : [];
+  const types: string[] = [];
   const indexes = new Map<XmlElement, readonly number[]>();
-  for (const product of products) indexes.set(product, [0]);
+  for (const product of products) indexes.set(product, []);
   for (const node of nodes) {
     if (indexes.has(node)) continue;
     const own = typesOf(node);
@@ -24,6 +24,10 @@ export function stepsOf(root: XmlElement, only: XmlElement | undefined): Steps {
       own.map((_, i) => types.length + i),
     );
     types.push(...own);
+  }
+  if (types.length === 0 && products.length > 0) {
+    types.push('Product');
+    for (const product of products) indexes.set(product, [0]);
   }
   // A group that says nothing of what is to be done in it remains a group.
   if (types.length === 0) {

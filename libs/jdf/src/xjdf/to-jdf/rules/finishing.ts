@@ -5,7 +5,7 @@ import { sourceOf } from '../../source.js';
 import { carryAttribute, Draft, fillDraft, finish } from '../../translate.js';
 import { named, type Rule, without } from './rule.js';
 
-const rounded = (value: number): string => String(Math.round(value * 1e6) / 1e6);
+const rounded = (value: number): string => String(Math.round(value * 1e9) / 1e9);
 
 /** The size of a block and where its corner lies. */
 const cutBlock: Rule = (older, source, out) => {

@@ -36,7 +36,7 @@ function boxOf(size: string, matrix: string): string | undefined {
   const xs = corners.map(([x, y]) => a * x + c * y + e);
   const ys = corners.map(([x, y]) => b * x + d * y + f);
   const box = [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)];
-  return box.every(Number.isFinite) ? box.map((n) => String(Math.round(n * 1e6) / 1e6)).join(' ') : undefined;
+  return box.every(Number.isFinite) ? box.map((n) => String(Math.round(n * 1e9) / 1e9)).join(' ') : undefined;
 }
 
 const OF_HOLES: readonly (readonly [string, string])[] = [
