@@ -6,6 +6,7 @@ import { partsInUse } from './parts-named.js';
 import { processLinks } from './process-links.js';
 import { references } from './references.js';
 import { resourceClass } from './resource-class.js';
+import { spawning } from './spawning.js';
 import { statedVersion } from './stated-version.js';
 import { template } from './template.js';
 import type { TicketCheck } from './ticket-check.js';
@@ -27,4 +28,5 @@ export const ticketChecks: readonly TicketCheck[] = [
   partitions,
   identicals,
   partsInUse,
+  spawning,
 ];
