@@ -24,9 +24,9 @@ export function allSamples(): readonly Sample[] {
   return JSON.parse(readFileSync(join(standardsFolder(), 'samples.json'), 'utf8')) as Sample[];
 }
 
-/** All samples of the older generation (JDF and JMF). */
-export function samples(): readonly Sample[] {
-  return allSamples().filter(({ path }) => path.startsWith('jdf/'));
+/** All samples of a generation: JDF and JMF, or XJDF and XJMF. */
+export function samples(generation: 'jdf' | 'xjdf' = 'jdf'): readonly Sample[] {
+  return allSamples().filter(({ path }) => path.startsWith(`${generation}/`));
 }
 
 export function bytesOf(sample: Sample): Uint8Array {

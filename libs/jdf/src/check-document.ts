@@ -1,5 +1,5 @@
 import type { Problem } from '#libs/kernel';
-import { checkStructure, jdfRules, type StructureRules, xjdfRules } from './check/index.js';
+import { checkStructure, checkUniqueIds, jdfRules, type StructureRules, xjdfRules } from './check/index.js';
 import { Findings } from './codec/index.js';
 import { readJmf } from './jmf/index.js';
 import { checkTicket, type DocumentKind, kindOf } from './ticket/index.js';
@@ -34,6 +34,7 @@ function problemsOf(doc: XmlDocument, kind: DocumentKind): readonly Problem[] {
 function structureOf(doc: XmlDocument, rules: StructureRules): readonly Problem[] {
   const findings = new Findings(doc, { missing: 'JDF_MISSING', wrong: 'JDF_VALUE' });
   checkStructure(doc.root, rules, findings);
+  checkUniqueIds(doc.root, findings);
   return findings.problems;
 }
 

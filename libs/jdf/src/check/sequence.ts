@@ -41,18 +41,24 @@ class SequenceCheck {
     for (const fact of sequence) {
       const missing = this.#take(fact);
       if (missing === null) continue;
-      this.findings.error(
-        'JDF_MISSING',
-        this.el,
-        `${this.el.name} has no ${missing}.`,
-        this.#order(sequence),
-      );
+      this.#missing(missing, this.#order(sequence));
       return;
     }
     const left = this.#children[this.#at];
     if (left === undefined) return;
     const message = `${left.name} stands in the wrong place in ${this.el.name}, or once too often.`;
     this.findings.error('JDF_CHILDREN', left, message, this.#order(sequence));
+  }
+
+  /** Told at what stands in the place of the missing one, if anything does. */
+  #missing(name: string, order: string): void {
+    const inPlace = this.#children[this.#at];
+    if (inPlace === undefined) {
+      this.findings.error('JDF_MISSING', this.el, `${this.el.name} has no ${name}.`, order);
+    } else {
+      const message = `${inPlace.name} stands where ${this.el.name} must have ${name}.`;
+      this.findings.error('JDF_MISSING', inPlace, message, order);
+    }
   }
 
   /** Goes past what a particle takes; what is missing of it, or null. */

@@ -41,6 +41,13 @@ describe('the structure of a document', () => {
       ticket(MEDIA, '<MediaLink rRef="m"/>'),
       'error JDF_MISSING 4 /JDF/ResourceLinkPool/MediaLink | Add attribute Usage.',
     ],
+    [
+      'an ID used twice, in descriptions of devices too',
+      ticket(
+        '<Device ID="d" Class="Implementation" Status="Available"><DeviceCap><ActionPool><Action ID="n" TestRef="t"/></ActionPool></DeviceCap></Device>',
+      ),
+      'error JDF_ID_DOUBLE 3 /JDF/ResourcePool/Device/DeviceCap/ActionPool/Action | The first is the JDF of line 1.',
+    ],
     ['no Type', ticket('', '', ''), 'error JDF_MISSING 1 /JDF | Add attribute Type.'],
     [
       'an impossible value on a later line of its tag',

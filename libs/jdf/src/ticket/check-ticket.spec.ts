@@ -50,7 +50,6 @@ describe('checking a ticket', () => {
 
   it.each([
     ['a template', ticket('', '', 'Type="ProcessGroup" Template="true"'), 'JDF_TEMPLATE 1 /JDF'],
-    ['an ID used twice', ticket(MEDIA.repeat(2)), 'JDF_ID_DOUBLE 3 /JDF/ResourcePool/Media[2]'],
     [
       'a dangling link',
       ticket('', '<MediaLink rRef="m" Usage="Input"/>'),
@@ -98,7 +97,8 @@ describe('checking a ticket', () => {
   });
 
   it('stops gathering after a hundred', () => {
-    expect(check(ticket(MEDIA.repeat(200)))).toHaveLength(100);
+    const dangling = '<MediaLink rRef="none" Usage="Input"/>';
+    expect(check(ticket('', dangling.repeat(200)))).toHaveLength(100);
   });
 });
 

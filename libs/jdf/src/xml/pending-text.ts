@@ -58,7 +58,18 @@ export class PendingText {
 
   /** The line ends in that, as far as a position. */
   lineEndsUntil(position: number): number {
-    return this.#open.slice(0, position - this.#taken).match(/\r\n?|\n/g)?.length ?? 0;
+    return lineEndsIn(this.#open.slice(0, position - this.#taken));
+  }
+
+  /**
+   * How many line ends lie between a "&" that begins no reference and a position; undefined where there is no such sign
+   * in markup or text. The parser looks for the ";" of a reference wherever it may be, and fails far from the sign.
+   */
+  linesSinceBareAmpersand(position: number): number | undefined {
+    const open = this.#open.slice(0, position - this.#taken);
+    if (/^<[!?]/.test(open)) return undefined;
+    const found = BARE_AMPERSAND.exec(open);
+    return found === null ? undefined : lineEndsIn(open.slice(found.index));
   }
 
   charBefore(position: number): string | undefined {
@@ -88,3 +99,7 @@ export class PendingText {
     return true;
   }
 }
+
+const BARE_AMPERSAND = /&(?!#\d+;|#x[\da-fA-F]+;|[A-Za-z_:\u0080-\uffff][\w:.\u0080-\uffff-]*;)/;
+
+const lineEndsIn = (text: string): number => text.match(/\r\n?|\n/g)?.length ?? 0;

@@ -60,7 +60,7 @@ export class TreeReader {
   constructor(limits: XmlLimits, declared: (encoding: string) => void) {
     this.#limits = limits;
     const parser = this.#parser;
-    parser.on('error', (fault) => this.#stop('XML_NOT_WELL_FORMED', sentence(fault.message)));
+    parser.on('error', (fault) => this.#refuse(sentence(fault.message)));
     parser.on('xmldecl', ({ version, encoding }) => {
       if (version === '1.1')
         this.#stop('XML_NOT_WELL_FORMED', 'XML 1.1 is not read; tickets and messages are XML 1.0.');
@@ -323,6 +323,17 @@ export class TreeReader {
 
   #limit(name: keyof XmlLimits, what: string): never {
     this.#stop('XML_LIMIT', ...overLimit(this.#limits, name, what));
+  }
+
+  /** What the parser found wrong, told where the cause is if that is known better. */
+  #refuse(message: string): never {
+    const lines = this.#pending.linesSinceBareAmpersand(this.#parser.position);
+    if (lines === undefined) this.#stop('XML_NOT_WELL_FORMED', message);
+    const where = { line: this.#parser.line - lines, path: this.#path() };
+    const hint = 'Write &amp; for the sign itself.';
+    throw new ReadingStopped(
+      error('XML_NOT_WELL_FORMED', 'A "&" stands here that begins no reference.', { ...where, hint }),
+    );
   }
 
   #stop(code: Code, message: string, hint: string | null = null): never {

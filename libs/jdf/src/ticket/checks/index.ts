@@ -10,7 +10,6 @@ import { spawning } from './spawning.js';
 import { statedVersion } from './stated-version.js';
 import { template } from './template.js';
 import type { TicketCheck } from './ticket-check.js';
-import { uniqueIds } from './unique-ids.js';
 
 export { type Ticket, ticketOf } from './ticket-check.js';
 
@@ -20,7 +19,6 @@ export const ticketChecks: readonly TicketCheck[] = [
   template,
   nodeStructure,
   combined,
-  uniqueIds,
   references,
   linkTargets,
   processLinks,

@@ -88,19 +88,6 @@ describe('references', () => {
   });
 });
 
-describe('IDs', () => {
-  it('are unique in the document, in descriptions of devices too', () => {
-    const device = resource(
-      'Device',
-      '',
-      '<DeviceCap><ActionPool><Action ID="root"/></ActionPool></DeviceCap>',
-    );
-    expect(findingsIn(ticket(GROUP, device))).toEqual([
-      `error JDF_ID_DOUBLE ${pool}/Device/DeviceCap/ActionPool/Action`,
-    ]);
-  });
-});
-
 describe('links', () => {
   it('lead to a resource, not into one', () => {
     const component = resource('Component', 'ComponentType="Sheet"', '<Media ID="m"/>');

@@ -11,14 +11,13 @@ const KINDS: Readonly<Record<string, readonly string[]>> = {
   ProofPaperRef: ['Media'],
 };
 
-/** IDs are there once, and references lead to an element that is what their name says. */
+/** References lead to an element that is what their name says. */
 export function checkReferences(doc: XmlDocument, findings: Findings): void {
   const ids = new Map<string, XmlElement>();
   for (const el of descendants(doc.root)) {
     const id = el.uri === doc.root.uri ? attributeOf(el, 'ID') : undefined;
     if (id === undefined || shapeOf(el)?.attributes.get('ID') === undefined) continue;
-    if (ids.has(id)) findings.error('JDF_ID_DOUBLE', el, `The ID "${id}" is used twice.`);
-    else ids.set(id, el);
+    if (!ids.has(id)) ids.set(id, el);
   }
   for (const el of descendants(doc.root)) {
     if (el.uri !== doc.root.uri) continue;

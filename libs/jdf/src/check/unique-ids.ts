@@ -1,0 +1,18 @@
+import type { Findings } from '../codec/index.js';
+import { attributeOf, descendants, type XmlElement } from '../xml/index.js';
+
+/** No ID is used twice among the elements of a document that are in the namespace of its root. Code: JDF_ID_DOUBLE. */
+export function checkUniqueIds(root: XmlElement, findings: Findings): void {
+  const first = new Map<string, XmlElement>();
+  for (const el of descendants(root)) {
+    const id = el.uri === root.uri ? attributeOf(el, 'ID') : undefined;
+    if (id === undefined) continue;
+    const before = first.get(id);
+    if (before === undefined) {
+      first.set(id, el);
+      continue;
+    }
+    const hint = `The first is the ${before.name} of line ${before.line}.`;
+    findings.error('JDF_ID_DOUBLE', el, `The ID "${id}" of ${el.name} occurs before.`, hint, 'ID');
+  }
+}
