@@ -57,6 +57,8 @@ function membersOf(key: string, parts: readonly PartNode[]): readonly Member[] {
  * where it leaves the key open.
  */
 export function partsMeant(node: PartNode, selection: PartKeys): readonly PartNode[] {
+  // Most parts that are asked are leaves: nothing is kept for them.
+  if (node.parts.length === 0) return node.parts;
   const found = groupsBelow(node).map((group) => partsInGroup(group, selection));
   if (found.length === 1) return found[0]!;
   return found.flat().sort(byOrder);

@@ -12,6 +12,8 @@ export interface PartTree {
   /** The keys that PartIDKeys names, outermost first, each once; names that are no keys left out. */
   readonly keys: readonly string[];
   readonly usage: PartUsage;
+  /** Whether any part is identical to another, so that a part may have several names. */
+  readonly hasIdentical: boolean;
 }
 
 /** A resource or one of its parts. */
@@ -22,6 +24,8 @@ export interface PartNode {
   readonly key: string;
   /** Further keys of its own, which only a wrongly written part has. */
   readonly more: readonly string[];
+  /** The elements from the root down to this one. */
+  readonly chain: readonly XmlElement[];
   /** All keys that lead here, with their values. */
   readonly keys: PartKeys;
   /** Its Identical element: it is physically one with another part. */
@@ -64,6 +68,7 @@ export function partTreeOf(resource: XmlElement): PartTree {
     parent: undefined,
     key: '',
     more: [],
+    chain: [resource],
     keys: {},
     identical: undefined,
     order: 0,
@@ -71,47 +76,41 @@ export function partTreeOf(resource: XmlElement): PartTree {
   };
   const stated = attributeOf(resource, 'PartUsage');
   const usage = stated === 'Implicit' || stated === 'Sparse' ? stated : 'Explicit';
-  addParts(root, keys, 0, { parts: 0 });
-  const tree = { root, keys, usage } as const;
+  const count = { parts: 0, identical: 0 };
+  addParts(root, keys, 0, count);
+  const tree = { root, keys, usage, hasIdentical: count.identical > 0 } as const;
   trees.set(resource, tree);
   return tree;
 }
 
 type Growing = PartNode & { readonly parts: PartNode[] };
 
-function addParts(at: Growing, keys: readonly string[], from: number, count: { parts: number }): void {
+interface Count {
+  parts: number;
+  identical: number;
+}
+
+function addParts(at: Growing, keys: readonly string[], from: number, count: Count): void {
   if (from >= keys.length) return;
   for (const element of partsOf(at.element)) {
-    const stated: Record<string, string> = {};
+    const reached: Record<string, string> = { ...at.keys };
+    const more: string[] = [];
     let next = from;
     for (let i = from; i < keys.length; i++) {
       const value = keyValueOf(element, keys[i]!);
       if (value === undefined) continue;
-      stated[keys[i]!] = value;
+      if (next > from) more.push(keys[next - 1]!);
+      reached[keys[i]!] = value;
       next = i + 1;
     }
     if (next === from) continue;
     const order = ++count.parts;
     const key = keys[next - 1]!;
-    const more = Object.keys(stated).filter((name) => name !== key);
-    const node = {
-      ...{ element, parent: at, key, more, keys: { ...at.keys, ...stated } },
-      ...{ identical: firstChild(element, 'Identical'), order, parts: [] },
-    };
+    const chain = [...at.chain, element];
+    const identical = firstChild(element, 'Identical');
+    if (identical !== undefined) count.identical++;
+    const node = { element, parent: at, key, more, chain, keys: reached, identical, order, parts: [] };
     at.parts.push(node);
     addParts(node, keys, next, count);
   }
-}
-
-/** The elements from the root down to a part. */
-export function chainOf(node: PartNode): readonly XmlElement[] {
-  const chain: XmlElement[] = [];
-  for (let at: PartNode | undefined = node; at !== undefined; at = at.parent) chain.unshift(at.element);
-  return chain;
-}
-
-/** All leaves of a tree in document order: parts that are not divided further. */
-export function* leafNodes(at: PartNode): Generator<PartNode> {
-  if (at.parts.length === 0) yield at;
-  for (const part of at.parts) yield* leafNodes(part);
 }

@@ -4,7 +4,7 @@ import { physicalPart } from './identical.js';
 import { freeKeys, isKey } from './keys.js';
 import { type Miss, Misses } from './misses.js';
 import { partsMeant } from './part-index.js';
-import { chainOf, type PartNode, type PartTree, partTreeOf } from './part-tree.js';
+import { type PartNode, type PartTree, partTreeOf } from './part-tree.js';
 
 /** A part of a resource: the elements from the root down to it, and the keys that lead there. */
 export interface Partition {
@@ -50,7 +50,7 @@ export function resolveParts(
   const missing: Miss[] = [];
   const several = selections.length > 1;
   (selections.length === 0 ? [{}] : selections).forEach((selection, index) => {
-    const walk = new Walk(tree, selection, free, most);
+    const walk = new Walk(tree, selection, { free, most, placed: several });
     const reached = walk.reached();
     if (reached.length === 0) missing.push(walk.misses.told(index));
     for (const one of reached) found.push(one);
@@ -66,7 +66,7 @@ interface Reached {
 }
 
 const partitionOf = ({ node, names }: Reached): Partition => ({
-  chain: chainOf(node),
+  chain: node.chain,
   keys: names === undefined ? node.keys : { ...node.keys, ...names },
 });
 
@@ -74,23 +74,24 @@ const partitionOf = ({ node, names }: Reached): Partition => ({
 class Walk {
   readonly misses: Misses;
   readonly #wanted: PartKeys;
+  readonly #asked: readonly string[];
   readonly #entered = new Set<PartNode>();
   readonly #found: Reached[] = [];
 
   constructor(
     readonly tree: PartTree,
     selection: PartKeys,
-    free: ReadonlySet<string>,
-    readonly most: number,
+    readonly how: Required<ResolveOptions> & { readonly placed: boolean },
   ) {
     this.misses = new Misses(tree);
     const wanted: Record<string, string> = {};
     const divides = new Set(tree.keys);
     for (const [key, value] of Object.entries(selection)) {
       if (divides.has(key)) wanted[key] = value;
-      else if (tree.usage === 'Explicit' && isKey(key) && !free.has(key)) this.misses.unknown(key, value);
+      else if (tree.usage === 'Explicit' && isKey(key) && !how.free.has(key)) this.misses.unknown(key, value);
     }
     this.#wanted = wanted;
+    this.#asked = Object.keys(wanted);
   }
 
   reached(): readonly Reached[] {
@@ -100,12 +101,13 @@ class Walk {
 
   #enter(named: PartNode, names: PartKeys | undefined, places: readonly number[]): void {
     const node = physicalPart(this.tree, named);
-    if (this.#found.length >= this.most || this.#entered.has(node)) return;
-    this.#entered.add(node);
+    if (this.#found.length >= this.how.most || this.#entered.has(node)) return;
+    // Without a second name no part is met again.
+    if (this.tree.hasIdentical) this.#entered.add(node);
     const under = node === named ? names : { ...named.keys, ...names };
     const parts = partsMeant(node, this.#wanted);
     if (parts.length > 0) {
-      for (const part of parts) this.#enter(part, under, [...places, part.order]);
+      for (const part of parts) this.#enter(part, under, this.how.placed ? [...places, part.order] : places);
     } else if (node.parts.length > 0 && this.tree.usage !== 'Implicit') {
       this.misses.noValue(node, this.#wanted);
     } else if (this.tree.usage === 'Explicit' && !this.#complete(node)) {
@@ -115,7 +117,7 @@ class Walk {
 
   /** Whether a leaf has every key that is asked for. Parts that are identical have the same keys. */
   #complete(leaf: PartNode): boolean {
-    return Object.keys(this.#wanted).every((key) => Object.hasOwn(leaf.keys, key));
+    return this.#asked.every((key) => Object.hasOwn(leaf.keys, key));
   }
 }
 

@@ -4,7 +4,7 @@ import { physicalPart } from './identical.js';
 import { canonical } from './key-value.js';
 import { freeKeys, isKey } from './keys.js';
 import { keysBelow, partsMeant, partsWith } from './part-index.js';
-import { chainOf, type PartNode, type PartTree, partTreeOf } from './part-tree.js';
+import { type PartNode, type PartTree, partTreeOf } from './part-tree.js';
 import { type Partition, resolveParts } from './resolve.js';
 
 /** All leaves of a resource, each once; one that is not partitioned is its own leaf. */
@@ -44,7 +44,7 @@ export function selectPart(resource: XmlElement, selection: PartKeys): Partition
       const left = tree.keys.some((name) => Object.hasOwn(selection, name) && !Object.hasOwn(keys, name));
       const ends = explicit && left && at.parts.length === 0;
       const absent = key === undefined ? ends : tree.usage !== 'Implicit';
-      return absent ? undefined : { chain: chainOf(at), keys };
+      return absent ? undefined : { chain: at.chain, keys };
     }
     keys = { ...next.keys, ...keys };
     at = physicalPart(tree, next);

@@ -3,6 +3,7 @@ import { linkTargets } from './link-targets.js';
 import { nodeStructure } from './node-structure.js';
 import { identicals, partitions } from './partitions.js';
 import { partsInUse } from './parts-named.js';
+import { partsRecorded } from './parts-recorded.js';
 import { processLinks } from './process-links.js';
 import { references } from './references.js';
 import { resourceClass } from './resource-class.js';
@@ -26,5 +27,6 @@ export const ticketChecks: readonly TicketCheck[] = [
   partitions,
   identicals,
   partsInUse,
+  partsRecorded,
   spawning,
 ];
