@@ -2,3 +2,4 @@ export type { Act } from './agent.js';
 export { checkReturned } from './check-returned.js';
 export { merge } from './merge.js';
 export { type NodeChoice, type Spawned, type SpawnOptions, spawn } from './spawn.js';
+export { unspawn } from './unspawn.js';

@@ -6,6 +6,7 @@ import {
   merge,
   type SpawnOptions,
   spawn,
+  unspawn,
   writeXml,
   type XmlDocument,
 } from '../index.js';
@@ -229,5 +230,30 @@ describe('what is refused', () => {
     expect(codes(merge(group.parent, inner.child, later))).toEqual(['JDF_MERGE']);
     const back = value(merge(inner.parent, inner.child, later));
     expect(merge(group.parent, back, later).ok).toBe(true);
+  });
+});
+
+describe('what never comes back', () => {
+  it('is given up: statuses and marks as before, and the ticket refused should it come after all', () => {
+    for (const parts of [undefined, [{ SheetName: 'S1' }]]) {
+      const { parent, child } = out(parts === undefined ? {} : { parts });
+      const back = value(unspawn(parent, 't1', later));
+      expect(of(back, 'n', 'Status')).toBe('Waiting');
+      expect(writeXml(back)).not.toMatch(/SpawnIDs|SpawnStatus|NodeStatus="Spawned"/);
+      expect(faults(back)).toEqual([]);
+      expect(codes(merge(back, child, later))).toEqual(['JDF_MERGE']);
+      expect(codes(unspawn(back, 't1', later))).toEqual(['JDF_MERGE']);
+    }
+  });
+
+  it('leaves other partitions out', () => {
+    const first = out({ parts: [{ SheetName: 'S1' }] });
+    const second = out({ spawnId: 't2', parts: [{ SheetName: 'S2' }] }, first.parent);
+    const back = value(unspawn(second.parent, 't1', later));
+    expect([of(back, 'n', 'Status'), writeXml(back).match(/NodeStatus="Spawned"/g)?.length]).toEqual([
+      'Part',
+      1,
+    ]);
+    expect(merge(back, second.child, later).ok).toBe(true);
   });
 });
