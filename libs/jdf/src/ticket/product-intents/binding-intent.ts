@@ -12,7 +12,7 @@ import { fullElement } from '../../elements/base.js';
 import { bindingMethods } from './binding-methods.js';
 import { enumerationSpan, spans, stringSpan } from './span-types.js';
 
-const { adhesiveBinding, bookCase, ...methods } = bindingMethods;
+const { adhesiveBinding, adhesiveNote, bookCase, ...methods } = bindingMethods;
 
 /** What is bound to what: the page of the inner product that touches the page of the outer one. */
 const bindItem = fullElement('BindItem', {
@@ -38,6 +38,7 @@ export const bindingIntent = fullElement('BindingIntent', {
   ...spans(stringSpan, 'BindingColorDetails', 'CoverColorDetails', 'BackCoverColorDetails'),
   bindItems: inside('BindList', children(bindItem)),
   ...methods,
+  adhesiveNote,
   /** Until version 1.0. */
   adhesiveBinding,
   bookCase,

@@ -8,6 +8,7 @@ import {
   type ValueOf,
 } from '../../codec/index.js';
 import { base } from '../../elements/base.js';
+import { glueLine } from '../views/glue-line.js';
 import { holeList } from './hole-making-intent.js';
 import {
   enumerationSpan,
@@ -49,6 +50,7 @@ export const bindingMethods = {
     ...spans(enumerationSpan, 'Scoring', 'SpineGlue'),
     ...spans(optionSpan, 'TapeBinding'),
   }),
+  adhesiveNote: method('AdhesiveNote', { glueLine: child(glueLine) }),
   bookCase: method('BookCase', {
     ...spans(optionSpan, 'HeadBands'),
     ...spans(enumerationSpan, 'Shape'),

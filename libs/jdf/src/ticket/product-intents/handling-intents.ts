@@ -9,6 +9,7 @@ import {
   transformMm,
 } from '../../codec/index.js';
 import { fullElement } from '../../elements/base.js';
+import { glueLine } from '../views/glue-line.js';
 import { certification } from './media-intent.js';
 import {
   enumerationSpan,
@@ -35,6 +36,7 @@ const insert = fullElement('Insert', {
   sheetOffsetMm: optional('SheetOffset', pointMm),
   transformationMm: optional('Transformation', transformMm),
   ...spans(enumerationSpan, 'GlueType', 'Method'),
+  glueLines: children(glueLine),
 });
 
 export const insertingIntent = fullElement('InsertingIntent', {
