@@ -196,6 +196,33 @@ describe('parts meant by a selection', () => {
   });
 });
 
+describe('hostile trees', () => {
+  it('of parts that are identical on every level cost no more than their parts', () => {
+    const keys = ['SheetName', 'Side', 'Separation', 'PartVersion'];
+    const same = (names: readonly string[]) =>
+      element('Identical', {}, [element('Part', Object.fromEntries(names.map((name) => [name, 'a'])))]);
+    // 300 names for one part on each of four levels: 8 thousand million leaves by name.
+    const level = (depth: number): XmlElement[] =>
+      depth === keys.length
+        ? []
+        : [
+            element('Media', { [keys[depth]!]: 'a' }, level(depth + 1)),
+            ...Array.from({ length: 300 }, (_, i) =>
+              element('Media', { [keys[depth]!]: `b${i}` }, [same(keys.slice(0, depth + 1))]),
+            ),
+          ];
+    const root = element('Media', { PartIDKeys: keys.join(' ') }, level(0));
+    expect(resolveParts(root, [{}, { PartVersion: 'b7' }]).found).toHaveLength(1);
+  });
+
+  it('with keys called like what every object has are read as having no such key', () => {
+    const names = 'constructor __proto__ toString SheetName';
+    const parts = [element('Media', { SheetName: 'S1' }), element('Media', { constructor: 'x' })];
+    const { found } = resolveParts(element('Media', { PartIDKeys: names }, parts), [{ SheetName: 'S1' }]);
+    expect(found.map(({ keys }) => keys)).toEqual([{ SheetName: 'S1' }]);
+  });
+});
+
 describe('amounts', () => {
   it('of a resource are inherited by each leaf and add up as in a plain reading', () => {
     fc.assert(
