@@ -30,7 +30,11 @@ export function nodeInfoOf(inventory: Inventory, node: XmlElement): XmlElement |
 
 /** The status of a partition of a node: NodeStatus of its NodeInfo part or of those around it, else the node's own. */
 export function statusAt(node: XmlElement, info: XmlElement, place: XmlElement): NodeStatus {
-  const stated = partAttribute({ chain: chainTo(info, place), keys: {} }, 'NodeStatus');
+  return statusDown(node, chainTo(info, place));
+}
+
+function statusDown(node: XmlElement, chain: readonly XmlElement[]): NodeStatus {
+  const stated = partAttribute({ chain, keys: {} }, 'NodeStatus');
   const own = attributeOf(node, 'Status');
   const status = stated ?? (own === 'Part' || own === 'Pool' ? undefined : own);
   return nodeStatuses.find((known) => known === status) ?? 'Waiting';
@@ -49,7 +53,7 @@ export function withStatus(part: XmlElement, status: string): XmlElement {
 
 /** The status of a node by all leaves of its NodeInfo. */
 export function statusOfLeaves(node: XmlElement, info: XmlElement): NodeStatus | undefined {
-  return statusOfParts(partitionLeaves(info).map(({ chain }) => statusAt(node, info, chain.at(-1)!)));
+  return statusOfParts(partitionLeaves(info).map(({ chain }) => statusDown(node, chain)));
 }
 
 /**

@@ -20,6 +20,8 @@ export function fitsOne(part: PartKeys, parts: readonly PartKeys[]): boolean {
 export function placesOf(resource: XmlElement, parts: readonly PartKeys[]): XmlElement[] {
   const keys = partitionKeysOf(resource);
   const found = new Set((parts.length === 0 ? [{}] : parts).flatMap((part) => below(resource, keys, part)));
+  // One selection never finds a part inside another that it finds.
+  if (parts.length <= 1) return [...found];
   return [...found].filter((place) => ![...found].some((other) => other !== place && holds(other, place)));
 }
 
