@@ -8,9 +8,12 @@ import {
   descendants,
   parseXml,
   pathOf,
+  replaceElements,
+  withAttributes,
   writeXml,
   type XmlDocument,
 } from '#libs/jdf';
+import { type Random, seededRandom } from '#libs/kernel';
 import { allSamples, bytesOf, type Sample } from './samples.js';
 import { schemaFaults } from './xmllint.js';
 
@@ -240,4 +243,48 @@ function valuesUnder(doc: XmlDocument, paths: ReadonlySet<string>): Set<string> 
     return el.attributes.flatMap(({ name, value }) => (isBelow(`${path}/@${name}`, paths) ? [value] : []));
   });
   return new Set(found);
+}
+
+describe.each(SIDES)('converting damaged %s samples', (_root, to, samples) => {
+  it('gives valid documents or refuses, whatever was taken out or written in', () => {
+    const random = seededRandom(2026);
+    const documents: Record<string, string> = {};
+    for (const sample of samples) {
+      const damagedText = writeXml(damaged(read(bytesOf(sample)), random));
+      const converted = convertDocument(read(damagedText), to);
+      if (converted.ok) documents[nameOf(sample)] = writeXml(converted.value.doc);
+    }
+    expect(Object.keys(documents).length).toBeGreaterThan(100);
+    expect(schemaFaults(documents, to)).toEqual({});
+  });
+});
+
+const WRONG = [
+  'a b c',
+  '',
+  '-1',
+  '12.5',
+  'true',
+  'Front',
+  'x'.repeat(70),
+  'Ümlaut 1',
+  '0 ~ 3',
+  '2026-01-05',
+  'Waste',
+];
+
+/** The document with three elements or attributes taken out or given a value of another kind. */
+function damaged(doc: XmlDocument, random: Random): XmlDocument {
+  let at = doc;
+  for (let i = 0; i < 3; i++) {
+    const elements = [...descendants(at.root)].slice(1);
+    const el = elements[Math.floor(random.next() * elements.length)];
+    const named = el?.attributes.filter(({ uri }) => uri === '') ?? [];
+    const attribute = named[Math.floor(random.next() * named.length)];
+    if (el === undefined) continue;
+    const value = random.next() < 0.5 ? undefined : WRONG[Math.floor(random.next() * WRONG.length)];
+    const out = attribute === undefined || random.next() < 0.3;
+    at = replaceElements(at, new Map([[el, out ? null : withAttributes(el, { [attribute.name]: value })]]));
+  }
+  return at;
 }

@@ -42,6 +42,13 @@ export class Draft {
     readonly shape: ElementShape,
   ) {}
 
+  /** Sets an attribute if the element has it and it can have this value. */
+  put(name: string, value: string): boolean {
+    const allowed = this.shape.attributes.get(name)?.allows(value) ?? false;
+    if (allowed) this.attributes.set(name, value);
+    return allowed;
+  }
+
   count(name: string): number {
     return this.children.filter((child) => child.local === name).length;
   }

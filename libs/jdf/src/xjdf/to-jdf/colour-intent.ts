@@ -13,14 +13,18 @@ export function colourParts(
   intent: XmlElement,
   overflow: Overflow,
 ): XmlElement[] {
-  return childElements(intent, 'SurfaceColor').map((surface) => {
+  const sides = new Set(['Front', 'Back']);
+  const surfaces = childElements(intent, 'SurfaceColor').filter((one) =>
+    sides.delete(attributeOf(one, 'Surface') ?? ''),
+  );
+  return surfaces.map((surface) => {
     const part = new Draft('ColorIntent', jdfVocabulary.shape('ColorIntent.part')!);
     const source = sourceOf(surface);
     const attributes = source.attributes.filter(({ local }) => local !== 'Surface');
     fillDraft(direction, { ...source, attributes }, part, overflow);
     ticket.ledger.carry(surface, attributeNode(surface, 'Surface'));
     const written = finish(direction, part);
-    const side = attribute('Side', attributeOf(surface, 'Surface') ?? 'Front');
+    const side = attribute('Side', attributeOf(surface, 'Surface')!);
     return { ...written, attributes: [side, ...written.attributes] };
   });
 }

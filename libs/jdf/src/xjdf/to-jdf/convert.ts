@@ -14,6 +14,7 @@ import { attributeNode } from '../ledger.js';
 import { overflowFor, sourceOf } from '../source.js';
 import type { Converted } from '../to-xjdf/convert.js';
 import { carryAttribute, type Direction, Draft, finish, translate } from '../translate.js';
+import { asToken } from '../values.js';
 import { adopted, attribute, declaredAtRoot } from '../write.js';
 import { olderAudits } from './audits.js';
 import { toOlder } from './direction.js';
@@ -102,7 +103,7 @@ function rootAttributes(ticket: Ticket, direction: Direction, node: Draft): void
 
 /** A process by itself, several as one Combined node. */
 function processKind(types: readonly string[]): Record<string, string> {
-  if (types.length === 1) return { Type: types[0]! };
+  if (types.length === 1) return { Type: asToken(types[0]!) };
   return types.length === 0 ? { Type: 'ProcessGroup' } : { Type: 'Combined', Types: types.join(' ') };
 }
 
@@ -162,6 +163,8 @@ function foreignIn(ticket: Ticket, resource: XmlElement): XmlElement[] {
   });
 }
 
+const USAGES: ReadonlySet<string> = new Set(['Input', 'Output']);
+
 /** Links to the sets of the products, or to those of the processes. */
 function linksOf(
   ticket: Ticket,
@@ -175,7 +178,7 @@ function linksOf(
     const named = splitTokens(attributeOf(set, 'CombinedProcessIndex') ?? '').map(Number);
     const toProduct =
       work.types.length === 0 || (named.length > 0 && named.every((index) => index < work.first));
-    if (attributeOf(set, 'Usage') === undefined || toProduct !== ofProduct) return [];
+    if (!USAGES.has(attributeOf(set, 'Usage') ?? '') || toProduct !== ofProduct) return [];
     ticket.ledger.carryNamed(set, 'Usage', 'ProcessUsage');
     return bundles
       .filter((bundle) => pool.names.has(bundle.id))
@@ -225,7 +228,9 @@ function statusOf(root: XmlElement): string {
     .flatMap((set) => childElements(set, 'Resource'))
     .flatMap((resource) => firstChild(resource, 'NodeInfo') ?? []);
   const all = new Set(infos.map((info) => attributeOf(info, 'Status') ?? 'Waiting'));
-  return all.size === 1 ? [...all][0]! : all.size === 0 ? 'Waiting' : 'InProgress';
+  const allowed = [...all].filter((one) => jdfVocabulary.named('JDF')!.attributes.get('Status')!.allows(one));
+  if (allowed.length === 1) return allowed[0]!;
+  return allowed.length === 0 ? 'Waiting' : 'InProgress';
 }
 
 function nodeContent(ticket: Ticket, direction: Direction, root: XmlElement): XmlElement[] {

@@ -171,6 +171,7 @@ function pipeParams(
   const set = firstChild(params, 'ResourceSet');
   const out = new Draft('PipeParams', direction.to.shape(key)!);
   fillDraft(direction, without(sourceOf(params), set === undefined ? [] : [set]), out, overflow);
+  if (complete(direction, sourceOf(params), out) !== undefined) return [];
   ticket.ledger.carry(params);
   if (set !== undefined) {
     for (const bundle of bundlesOf(ticket, set)) {

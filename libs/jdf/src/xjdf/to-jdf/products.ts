@@ -1,6 +1,7 @@
 import { splitTokens } from '../../codec/index.js';
 import { attributeOf, childElements, firstChild, type XmlElement } from '../../xml/index.js';
 import { jdfVocabulary } from '../facts.js';
+import { usableId } from '../ids.js';
 import { attributeNode } from '../ledger.js';
 import { overflowFor, sourceOf } from '../source.js';
 import { carryAttribute, type Direction, Draft, fillDraft, finish } from '../translate.js';
@@ -82,7 +83,7 @@ function begin(ticket: Ticket, product: XmlElement): Made {
   node.attributes.set('Type', 'Product');
   node.line = product.line;
   node.attributes.set('Status', 'Waiting');
-  const component = attributeOf(product, 'ID') ?? ticket.ids.make('Component');
+  const component = usableId(attributeOf(product, 'ID')) ?? ticket.ids.make('Component');
   ticket.targets.set(component, { name: 'Component', id: component, keys: {} });
   return { product, node, links: [], component };
 }

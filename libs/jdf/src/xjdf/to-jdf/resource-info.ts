@@ -1,5 +1,6 @@
 import { attributeOf, firstChild, type XmlElement } from '../../xml/index.js';
 import { jdfVocabulary } from '../facts.js';
+import { usableId } from '../ids.js';
 import { attributeNode } from '../ledger.js';
 import { type Overflow, sourceOf } from '../source.js';
 import { carryAttribute, type Direction, Draft, fillDraft, finish } from '../translate.js';
@@ -22,7 +23,7 @@ export interface Told {
 export function toldBy(ticket: Ticket, direction: Direction, set: XmlElement): Told[] {
   return leavesIn(ticket, set).flatMap((leaf) => {
     const name = olderName(attributeOf(set, 'Name') ?? '', leaf);
-    const id = attributeOf(leaf.resource, 'ID') ?? ticket.ids.make(asToken(name));
+    const id = usableId(attributeOf(leaf.resource, 'ID')) ?? ticket.ids.make(asToken(name));
     const bundle = { name, id, keys: [], leaves: [leaf] };
     const resource = writeBundle(ticket, direction, bundle, attributeOf(set, 'Usage') ?? 'Input');
     if (resource === undefined) return [];

@@ -3,6 +3,7 @@ import { keysOf, type PartKeys } from '../../elements/part.js';
 import { partitionKeys } from '../../partition/index.js';
 import { attributeOf, childElements, writeElement, type XmlElement } from '../../xml/index.js';
 import { jdfVocabulary } from '../facts.js';
+import { usableId } from '../ids.js';
 import { attributeNode } from '../ledger.js';
 import { rowOfNewer } from '../rows.js';
 import { asToken } from '../values.js';
@@ -91,9 +92,10 @@ export function bundlesOf(ticket: Ticket, set: XmlElement): Bundle[] {
     group.leaves.push(leaf);
     for (const part of partsOf(leaf)) group.taken.add(part);
   }
-  const setId = attributeOf(set, 'ID');
+  const setId = usableId(attributeOf(set, 'ID'));
   return groups.map((group, i) => {
-    const alone = group.leaves.length === 1 ? attributeOf(group.leaves[0]!.resource, 'ID') : undefined;
+    const alone =
+      group.leaves.length === 1 ? usableId(attributeOf(group.leaves[0]!.resource, 'ID')) : undefined;
     const id =
       (i === 0 && groups.length === 1 ? setId : undefined) ?? alone ?? ticket.ids.make(asToken(group.name));
     const bundle: Bundle = { ...group, id };
@@ -199,7 +201,7 @@ function leafOf(ticket: Ticket, resource: XmlElement): Leaf {
         ownSignature = value;
         continue;
       }
-      if (!KNOWN.has(key)) {
+      if (!KNOWN.has(key) || !fitsKey(key, value)) {
         if (attribute) ticket.ledger.reason(attribute, 'the older generation has no partition by it');
         continue;
       }
@@ -213,6 +215,10 @@ function leafOf(ticket: Ticket, resource: XmlElement): Leaf {
   });
   const [first = {}, ...rest] = parts.filter((part) => Object.keys(part).length > 0);
   return { resource, specific, keys: first, also: rest, contactTypes, dropId, ownSignature };
+}
+
+function fitsKey(key: string, value: string): boolean {
+  return jdfVocabulary.shape('Part')?.attributes.get(key)?.allows(rangeOf(key, value)) ?? true;
 }
 
 /** A binding signature that is named by its own ID has no name in the older generation. */

@@ -13,6 +13,7 @@ import {
 import { attributeNode, type Lost } from '../ledger.js';
 import type { Overflow } from '../source.js';
 import { carryAttribute, type Direction, Draft, finish } from '../translate.js';
+import { asToken } from '../values.js';
 import { adopted, declaredAtRoot } from '../write.js';
 import { amountPool, withLinkAttributes } from './amounts.js';
 import { convertAudits } from './audits.js';
@@ -91,8 +92,9 @@ function rootAttributes(
   for (const attribute of node.attributes) {
     if (attribute.uri !== '') carryAttribute(resources.direction, 'XJDF', attribute, draft, overflow);
   }
-  if (!draft.attributes.has('JobID')) draft.attributes.set('JobID', attributeOf(node, 'ID') ?? 'Unknown');
-  draft.attributes.set('Types', steps.types.join(' '));
+  if (!draft.attributes.has('JobID'))
+    draft.attributes.set('JobID', asToken(attributeOf(node, 'ID') ?? 'Unknown'));
+  if (!draft.put('Types', steps.types.map(asToken).join(' '))) draft.attributes.set('Types', 'ProcessGroup');
   draft.attributes.set('Version', '2.2');
   const { value } = activationOf(job.doc, node);
   const stated = attributeNode(node, 'Activation');
@@ -186,11 +188,11 @@ function setElement(resources: Resources, set: SetDraft): XmlElement {
   const draft = new Draft('ResourceSet', shapeOf('ResourceSet'));
   const { usage, processUsage, indexes } = set.use;
   draft.attributes.set('Name', set.name);
-  if (usage !== undefined) draft.attributes.set('Usage', usage);
-  if (processUsage !== undefined) draft.attributes.set('ProcessUsage', processUsage.replaceAll(/\s/g, '_'));
-  if (indexes.length > 0) draft.attributes.set('CombinedProcessIndex', indexes.join(' '));
+  if (usage !== undefined) draft.put('Usage', usage);
+  if (processUsage !== undefined) draft.put('ProcessUsage', asToken(processUsage));
+  if (indexes.length > 0) draft.put('CombinedProcessIndex', indexes.join(' '));
   if (set.id !== undefined) draft.attributes.set('ID', set.id);
-  if (set.unit !== undefined) draft.attributes.set('Unit', set.unit);
+  if (set.unit !== undefined) draft.put('Unit', set.unit);
   draft.children.push(...set.dependents, ...set.resources);
   return finish(resources.direction, draft);
 }

@@ -11,7 +11,7 @@ import {
   type XmlElement,
 } from '../../xml/index.js';
 import { xjdfVocabulary } from '../facts.js';
-import { Ids } from '../ids.js';
+import { Ids, usableId } from '../ids.js';
 import { Ledger } from '../ledger.js';
 import { rowOfOlder } from '../rows.js';
 import { type Direction, Draft, finish } from '../translate.js';
@@ -85,7 +85,7 @@ export class Job {
   placing(resource: XmlElement): Placing {
     const known = this.placings.get(resource);
     if (known !== undefined) return known;
-    const own = attributeOf(resource, 'ID');
+    const own = usableId(attributeOf(resource, 'ID'));
     const all = writtenLeaves(resource);
     const leaves = all.filter((leaf) => identical(leaf) === undefined);
     const alike = all.flatMap((leaf) => {

@@ -71,8 +71,9 @@ function header(job: Job, resources: Resources, el: XmlElement): XmlElement {
   if (!draft.attributes.has('DeviceID')) {
     draft.attributes.set('DeviceID', asToken(attributeOf(root, 'SenderID') ?? 'Unknown'));
   }
-  if (!draft.attributes.has('Time'))
-    draft.attributes.set('Time', attributeOf(root, 'TimeStamp') ?? '1970-01-01T00:00:00Z');
+  const sent = attributeOf(root, 'TimeStamp');
+  if (!draft.attributes.has('Time') && sent !== undefined) draft.put('Time', sent);
+  if (!draft.attributes.has('Time')) draft.attributes.set('Time', '1970-01-01T00:00:00Z');
   return finish(direction, draft);
 }
 
@@ -81,7 +82,7 @@ function message(job: Job, resources: Resources, el: XmlElement): XmlElement | u
   const type = attributeOf(el, 'Type') ?? '';
   const name = `${el.local}${newerType(type)}`;
   const shape = xjdfVocabulary.named(name);
-  if (shape === undefined || !xjdfVocabulary.isMember('Message', name)) {
+  if (shape === undefined || name === el.local || !xjdfVocabulary.isMember('Message', name)) {
     ledger.reason(el, `XJMF has no ${name}`);
     return undefined;
   }

@@ -3,6 +3,7 @@ import type { Partition } from '../../partition/index.js';
 import { partitionKeysOf } from '../../partition/index.js';
 import { attributeOf, childElements, type XmlElement } from '../../xml/index.js';
 import { type ElementShape, xjdfVocabulary } from '../facts.js';
+import { usableId } from '../ids.js';
 import { effectiveSource, type Overflow, type Source, sourceOf } from '../source.js';
 import { carryAttribute, type Direction, Draft, finish, translate } from '../translate.js';
 import { asToken } from '../values.js';
@@ -45,7 +46,7 @@ export class Resources implements Placer {
       return known;
     }
     const newer = newerResource(child.local)!;
-    const id = attributeOf(child, 'ID') ?? this.#job.ids.make(newer.host ?? newer.name);
+    const id = usableId(attributeOf(child, 'ID')) ?? this.#job.ids.make(newer.host ?? newer.name);
     const leaf: Partition = { chain: [child], keys: {} };
     const written = this.element(child, leaf, id, overflow.keys);
     if (written === undefined) return [];
@@ -55,7 +56,7 @@ export class Resources implements Placer {
   }
 
   inlineElement(child: XmlElement, overflow: Overflow): XmlElement | undefined {
-    const id = attributeOf(child, 'ID') ?? this.#job.ids.make(asToken(child.local));
+    const id = usableId(attributeOf(child, 'ID')) ?? this.#job.ids.make(asToken(child.local));
     return this.element(child, { chain: [child], keys: {} }, id, overflow.keys);
   }
 
@@ -63,7 +64,7 @@ export class Resources implements Placer {
     if (this.#placed.has(pool)) return;
     this.#placed.add(pool);
     for (const color of childElements(pool, 'Color')) {
-      const id = attributeOf(color, 'ID') ?? this.#job.ids.make('Color');
+      const id = usableId(attributeOf(color, 'ID')) ?? this.#job.ids.make('Color');
       const written = this.element(color, { chain: [color], keys: {} }, id, {});
       if (written !== undefined) this.#job.set('Color', UNUSED).resources.push(written);
     }

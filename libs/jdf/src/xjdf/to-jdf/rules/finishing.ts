@@ -84,7 +84,7 @@ const converting: Rule = (older, source, out) => {
     const ends = [`${name}Min`, `${name}Max`].map((one) => attributeNode(source.el, one));
     const stated = ends.flatMap((one) => (one === undefined ? [] : [one.value]));
     if (stated.length === 0) continue;
-    out.attributes.set(name, `${stated[0]} ~ ${stated.at(-1)}`);
+    if (!out.put(name, `${stated[0]} ~ ${stated.at(-1)}`)) continue;
     older.ticket.ledger.carry(...ends);
     taken.push(`${name}Min`, `${name}Max`);
   }

@@ -4,6 +4,7 @@ import { attributeNode } from '../../ledger.js';
 import type { Overflow, Source } from '../../source.js';
 import { sourceOf } from '../../source.js';
 import { carryAttribute, Draft, fillDraft, finish } from '../../translate.js';
+import { asToken } from '../../values.js';
 import { newerResource } from '../job.js';
 import { type Newer, type Rule, without } from './rule.js';
 
@@ -76,7 +77,7 @@ function setOf(newer: Newer, source: Source, out: Draft, overflow: Overflow): So
       : (newerResource(resource.local)?.host ?? newerResource(resource.local)?.name);
   if (name === undefined || !out.shape.byName.has('ResourceSet')) return source;
   const set = new Draft('ResourceSet', shapeOf('ResourceSet'));
-  set.attributes.set('Name', name);
+  set.attributes.set('Name', asToken(name));
   if (named?.value === name) job.ledger.carry(named);
   for (const attribute of source.attributes) {
     if (['Usage', 'ProcessUsage', 'Unit'].includes(attribute.local)) {
