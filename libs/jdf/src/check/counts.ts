@@ -14,7 +14,7 @@ export function checkCounts(
   findings: Findings,
 ): void {
   if (type.identical) checkIdentical(el, children, findings);
-  if (type.limited.length === 0) return;
+  if (type.limited.length === 0 || (children.length === 0 && !type.needsChildren)) return;
   const severity = type.counted ? 'error' : 'warning';
   const partial = type.key.endsWith('.part') || attributeOf(el, 'PartIDKeys') !== undefined;
   for (const limit of type.limited) {

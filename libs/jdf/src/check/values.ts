@@ -10,6 +10,9 @@ export interface ValueCheck {
 // More names than this are not read by anybody in one sentence.
 const MOST_NAMES = 24;
 
+const MOST_REMEMBERED = 512;
+const LONGEST_REMEMBERED = 64;
+
 /** The checks of attribute values of one generation, made when a type is first met. */
 export class ValueChecks {
   readonly #checks = new Map<string, ValueCheck>();
@@ -24,8 +27,9 @@ export class ValueChecks {
     const known = this.#checks.get(key);
     if (known !== undefined) return known;
     const made = this.#make(fact);
-    this.#checks.set(key, made);
-    return made;
+    const check = { ...made, possible: remembered(made.possible) };
+    this.#checks.set(key, check);
+    return check;
   }
 
   /** Throws Error where the tables name a type that nobody reads; a test asks for all of them. */
@@ -49,6 +53,23 @@ function ofNames(names: ReadonlySet<string>, list: boolean): ValueCheck {
   return list
     ? { possible: everyWord(possible), expects: `a list of ${some}` }
     : { possible, expects: `one of ${some}` };
+}
+
+/**
+ * Tickets say the same few values thousands of times, so what was judged once is looked up. Only so much is kept, and
+ * nothing long: a document must not decide how much memory that takes.
+ */
+function remembered(possible: (value: string) => boolean): (value: string) => boolean {
+  const known = new Map<string, boolean>();
+  return (value) => {
+    if (value.length > LONGEST_REMEMBERED) return possible(value);
+    const before = known.get(value);
+    if (before !== undefined) return before;
+    const verdict = possible(value);
+    if (known.size >= MOST_REMEMBERED) known.clear();
+    known.set(value, verdict);
+    return verdict;
+  };
 }
 
 const everyWord =

@@ -99,11 +99,11 @@ export function attributeMap(
 export function childMap(
   base: ReadonlyMap<string, ChildType> | undefined,
   own: readonly ChildType[],
-): { children: ReadonlyMap<string, ChildType>; limited: readonly ChildType[] } {
+): Pick<ElementType, 'children' | 'limited' | 'needsChildren'> {
   const children = new Map(base);
   for (const child of own) children.set(child.name, child);
   const limited = [...children.values()].filter(
     ({ min, max, key }) => key !== 'ResourceRef' && (min > 0 || max < Number.POSITIVE_INFINITY),
   );
-  return { children, limited };
+  return { children, limited, needsChildren: limited.some(({ min }) => min > 0) };
 }

@@ -21,6 +21,8 @@ export interface ElementType {
   readonly children: ReadonlyMap<string, ChildType>;
   /** Those of the children whose number is limited. */
   readonly limited: readonly ChildType[];
+  /** Some of those must be there. */
+  readonly needsChildren: boolean;
   readonly heads: readonly string[];
   /** The children in order where order counts; else null. */
   readonly sequence: readonly ParticleFact[] | null;
