@@ -8,7 +8,7 @@ import { keyValueOf, partitionKeysOf, partsOf } from './part-tree.js';
 const CODE = 'JDF_PARTITION';
 
 // What only the root states (standard reference, section 1.6; attributes of the official JDF 1.9 schema).
-const OF_ROOT = ['ID', 'Class', 'PartIDKeys', 'PartUsage'];
+const OF_ROOT: ReadonlySet<string> = new Set(['ID', 'Class', 'PartIDKeys', 'PartUsage']);
 
 interface Tree {
   readonly root: XmlElement;
@@ -52,8 +52,8 @@ function checkParts(tree: Tree, around: XmlElement, level: number, findings: Fin
       continue;
     }
     siblings.add(part, key!, keyValueOf(part, key!)!);
-    for (const name of OF_ROOT) {
-      if (attributeOf(part, name) === undefined) continue;
+    for (const { local: name, uri } of part.attributes) {
+      if (uri !== '' || !OF_ROOT.has(name)) continue;
       const hint = `${name} stands on the root of the resource.`;
       findings.error(CODE, part, `A part of ${part.name} states ${name} of its own.`, hint);
     }
@@ -62,12 +62,16 @@ function checkParts(tree: Tree, around: XmlElement, level: number, findings: Fin
   siblings.tellOverlaps();
 }
 
+/** The keys that a part states, those of its resource first in their order. */
 function statedKeys({ root, keys }: Tree, part: XmlElement): readonly string[] {
-  const own = keys.filter((key) => keyValueOf(part, key) !== undefined);
-  const others = part.attributes.filter(
-    ({ uri, local }) => uri === '' && isPartitionKey(local) && !keys.includes(local),
-  );
-  return [...own, ...others.map(({ local }) => local).filter((name) => !isOwnAttribute(root.local, name))];
+  const stated: string[] = [];
+  for (const { name, local, uri } of part.attributes) {
+    if (keys.includes(uri === '' ? local : name)) stated.push(uri === '' ? local : name);
+    else if (uri === '' && isPartitionKey(local) && !isOwnAttribute(root.local, local)) stated.push(local);
+  }
+  if (stated.length < 2) return stated;
+  const place = (key: string): number => (keys.includes(key) ? keys.indexOf(key) : keys.length);
+  return stated.sort((a, b) => place(a) - place(b));
 }
 
 function expected({ keys, sparse }: Tree, level: number): string {
@@ -85,15 +89,15 @@ class Siblings {
 
   add(part: XmlElement, key: string, value: string): void {
     const name = `${key} ${canonical(key, value)}`;
-    const words = wordsOf({ [key]: value });
     const first = this.#seen.get(name);
     if (first !== undefined) {
       const hint = `The first is that of line ${first.line}.`;
-      this.findings.error(CODE, part, `There are two parts with ${words}.`, hint);
+      this.findings.error(CODE, part, `There are two parts with ${wordsOf({ [key]: value })}.`, hint);
       return;
     }
     this.#seen.set(name, part);
     if (kindOfKey(key) !== 'integerRanges') return;
+    const words = wordsOf({ [key]: value });
     for (const range of intervals(key, value)) this.#ranges.push({ ...range, part, words });
   }
 

@@ -63,17 +63,7 @@ export function partTreeOf(resource: XmlElement): PartTree {
   const keys = [...new Set(partitionKeysOf(resource))].filter(
     (name) => isPartitionKey(name) || name.includes(':'),
   );
-  const root = {
-    element: resource,
-    parent: undefined,
-    key: '',
-    more: [],
-    chain: [resource],
-    keys: {},
-    identical: undefined,
-    order: 0,
-    parts: [],
-  };
+  const root = new Part(resource, undefined, '', [], [], undefined, 0);
   const stated = attributeOf(resource, 'PartUsage');
   const usage = stated === 'Implicit' || stated === 'Sparse' ? stated : 'Explicit';
   const count = { parts: 0, identical: 0 };
@@ -83,34 +73,57 @@ export function partTreeOf(resource: XmlElement): PartTree {
   return tree;
 }
 
-type Growing = PartNode & { readonly parts: PartNode[] };
+/** A node of the tree. Its chain and keys are put together when somebody asks: most are only looked through. */
+class Part implements PartNode {
+  readonly parts: Part[] = [];
+  #chain: readonly XmlElement[] | undefined;
+  #keys: PartKeys | undefined;
+
+  constructor(
+    readonly element: XmlElement,
+    readonly parent: Part | undefined,
+    readonly key: string,
+    readonly more: readonly string[],
+    readonly stated: readonly (readonly [key: string, value: string])[],
+    readonly identical: XmlElement | undefined,
+    readonly order: number,
+  ) {}
+
+  get chain(): readonly XmlElement[] {
+    this.#chain ??= [...(this.parent?.chain ?? []), this.element];
+    return this.#chain;
+  }
+
+  get keys(): PartKeys {
+    this.#keys ??= { ...this.parent?.keys, ...Object.fromEntries(this.stated) };
+    return this.#keys;
+  }
+}
 
 interface Count {
   parts: number;
   identical: number;
 }
 
-function addParts(at: Growing, keys: readonly string[], from: number, count: Count): void {
+function addParts(at: Part, keys: readonly string[], from: number, count: Count): void {
   if (from >= keys.length) return;
   for (const element of partsOf(at.element)) {
-    const reached: Record<string, string> = { ...at.keys };
-    const more: string[] = [];
+    const stated: [string, string][] = [];
     let next = from;
     for (let i = from; i < keys.length; i++) {
       const value = keyValueOf(element, keys[i]!);
       if (value === undefined) continue;
-      if (next > from) more.push(keys[next - 1]!);
-      reached[keys[i]!] = value;
+      stated.push([keys[i]!, value]);
       next = i + 1;
     }
     if (next === from) continue;
-    const order = ++count.parts;
-    const key = keys[next - 1]!;
-    const chain = [...at.chain, element];
     const identical = firstChild(element, 'Identical');
     if (identical !== undefined) count.identical++;
-    const node = { element, parent: at, key, more, chain, keys: reached, identical, order, parts: [] };
+    const more = stated.length > 1 ? stated.slice(0, -1).map(([key]) => key) : NONE;
+    const node = new Part(element, at, keys[next - 1]!, more, stated, identical, ++count.parts);
     at.parts.push(node);
     addParts(node, keys, next, count);
   }
 }
+
+const NONE: readonly string[] = [];

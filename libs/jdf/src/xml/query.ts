@@ -35,9 +35,14 @@ export function childAt(el: XmlElement, ...locals: readonly string[]): XmlElemen
 
 /** The element and all below it in document order, of any namespace. */
 export function* descendants(el: XmlElement): Generator<XmlElement> {
-  yield el;
-  for (const child of el.children) {
-    if (child.kind === 'element') yield* descendants(child);
+  // One generator with a stack of its own: a generator an element made this the dearest part of every check.
+  const waiting = [el];
+  for (let at = waiting.pop(); at !== undefined; at = waiting.pop()) {
+    yield at;
+    for (let i = at.children.length - 1; i >= 0; i--) {
+      const child = at.children[i]!;
+      if (child.kind === 'element') waiting.push(child);
+    }
   }
 }
 

@@ -1,5 +1,4 @@
 import { checkIdenticals, checkInline, checkPartTree } from '../../partition/index.js';
-import { childElements } from '../../xml/index.js';
 import { isNode } from '../node.js';
 import { ticketElements } from './scope.js';
 import type { TicketCheck } from './ticket-check.js';
@@ -13,7 +12,8 @@ export const partitions: TicketCheck = {
       for (const resource of resources) {
         checkPartTree(resource, findings);
         for (const el of ticketElements(resource)) {
-          for (const child of childElements(el)) {
+          for (const child of el.children) {
+            if (child.kind !== 'element' || child.uri !== el.uri) continue;
             if (child.local !== el.local && !isNode(child)) checkInline(child, findings);
           }
         }
