@@ -1,5 +1,6 @@
 /** White space is these four characters only, and may be collapsed or replaced before a value is read. Source: XML Schema part 2, section 4.3.6. */
 const WHITE = /[ \t\r\n]+/g;
+const OTHER_WHITE = /[\t\r\n]/;
 
 /** Runs of white space as one blank, none at the ends. */
 export function collapse(text: string): string {
@@ -13,7 +14,11 @@ export function withBlanks(text: string): string {
 
 /** Tokens of a blank-separated list. */
 export function splitTokens(text: string): string[] {
-  return text.split(WHITE).filter((token) => token !== '');
+  const tokens = text.split(' ');
+  // Most lists are written with single blanks.
+  return tokens.includes('') || OTHER_WHITE.test(text)
+    ? text.split(WHITE).filter((token) => token !== '')
+    : tokens;
 }
 
 /** Characters as people and the schema count them: one for each code point, however it is stored. */

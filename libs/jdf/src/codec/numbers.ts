@@ -7,10 +7,10 @@ const WHOLE = /^[-+]?\d+$/;
 
 /** xs:double, INF and -INF with it. Undefined for NaN, which the standard's own type forbids, and for anything else. */
 export function parseNumber(text: string): number | undefined {
+  // Most have no white space around them. Adding 0 makes a negative nothing a plain one.
+  if (DECIMAL.test(text)) return Number(text) + 0;
   const value = collapse(text);
-  // Adding 0 makes a negative nothing a plain one.
-  if (DECIMAL.test(value)) return Number(value) + 0;
-  return infinity(value);
+  return DECIMAL.test(value) ? Number(value) + 0 : infinity(value);
 }
 
 export function formatNumber(value: number): string {

@@ -58,8 +58,6 @@ export function textOf(el: XmlElement): string {
 interface DocumentIndex {
   readonly parents: ReadonlyMap<XmlElement, XmlElement | undefined>;
   readonly ids: ReadonlyMap<string, XmlElement>;
-  /** The position among siblings of the same name, where there are any. */
-  readonly positions: ReadonlyMap<XmlElement, number>;
 }
 
 // Documents never change, so what was looked up once stays true; the index goes when its document goes.
@@ -70,25 +68,35 @@ function indexOf(doc: XmlDocument): DocumentIndex {
   if (known !== undefined) return known;
   const parents = new Map<XmlElement, XmlElement | undefined>([[doc.root, undefined]]);
   const ids = new Map<string, XmlElement>();
-  const positions = new Map<XmlElement, number>();
   for (const el of descendants(doc.root)) {
     const id = attributeOf(el, 'ID');
     if (id !== undefined && !ids.has(id)) ids.set(id, el);
-    const alike = new Map<string, XmlElement[]>();
-    for (const child of el.children) {
-      if (child.kind !== 'element') continue;
-      parents.set(child, el);
-      const same = alike.get(child.name);
-      if (same === undefined) alike.set(child.name, [child]);
-      else same.push(child);
-    }
-    for (const same of alike.values()) {
-      if (same.length > 1) same.forEach((child, i) => void positions.set(child, i + 1));
-    }
+    for (const child of el.children) if (child.kind === 'element') parents.set(child, el);
   }
-  const index = { parents, ids, positions };
+  const index = { parents, ids };
   indexes.set(doc, index);
   return index;
+}
+
+const positionsKnown = new WeakMap<XmlElement, ReadonlyMap<XmlElement, number>>();
+
+/** The positions of child elements among those of the same name, where there are any. Asked for where something is told. */
+function positionsIn(el: XmlElement): ReadonlyMap<XmlElement, number> {
+  const known = positionsKnown.get(el);
+  if (known !== undefined) return known;
+  const alike = new Map<string, XmlElement[]>();
+  for (const child of el.children) {
+    if (child.kind !== 'element') continue;
+    const same = alike.get(child.name);
+    if (same === undefined) alike.set(child.name, [child]);
+    else same.push(child);
+  }
+  const positions = new Map<XmlElement, number>();
+  for (const same of alike.values()) {
+    if (same.length > 1) same.forEach((child, i) => void positions.set(child, i + 1));
+  }
+  positionsKnown.set(el, positions);
+  return positions;
 }
 
 /** The element around this one; undefined for the root and for an element of another document. */
@@ -103,11 +111,12 @@ export function findById(doc: XmlDocument, id: string): XmlElement | undefined {
 
 /** XPath of an element, with a position wherever siblings share its name; '' for an element of another document. */
 export function pathOf(doc: XmlDocument, el: XmlElement): string {
-  const { parents, positions } = indexOf(doc);
+  const { parents } = indexOf(doc);
   if (!parents.has(el)) return '';
   let path = '';
   for (let at: XmlElement | undefined = el; at !== undefined; at = parents.get(at)) {
-    const position = positions.get(at);
+    const around = parents.get(at);
+    const position = around === undefined ? undefined : positionsIn(around).get(at);
     path = `/${at.name}${position === undefined ? '' : `[${position}]`}${path}`;
   }
   return path;

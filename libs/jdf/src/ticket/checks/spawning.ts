@@ -19,6 +19,7 @@ export const spawning: TicketCheck = {
     checkTokens(records, findings);
     for (const node of ticket.nodes) checkNode(node, open, findings);
     if (ticket.spawned || attributeOf(ticket.doc.root, 'SpawnID') !== undefined) return;
+    if (open.length === 0 && !ticket.elements.some(isMarked)) return;
     for (const { resources } of ticket.nodes) {
       for (const resource of resources) checkMarks(resource, open, findings);
     }
@@ -122,13 +123,16 @@ function checkNode({ element, parent }: TicketNode, open: readonly SpawnRecord[]
   }
 }
 
+const isMarked = (el: XmlElement): boolean =>
+  el.attributes.some(({ local, uri }) => uri === '' && (local === 'SpawnIDs' || local === 'SpawnStatus'));
+
 function checkMarks(resource: XmlElement, open: readonly SpawnRecord[], findings: Findings): void {
   const id = attributeOf(resource, 'ID') ?? '';
   const modeOf = modesOf(open, id);
   const marked = new Set<string>();
   for (const { place, tokens } of marksOf(resource)) {
     for (const token of tokens) marked.add(token);
-    if (attributeOf(place, 'SpawnStatus') !== undefined || attributeOf(place, 'SpawnIDs') !== undefined) {
+    if (isMarked(place)) {
       checkMark(place, tokens, modeOf, findings);
     }
   }
