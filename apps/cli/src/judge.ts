@@ -1,6 +1,6 @@
 import type { Plant } from '#libs/craft';
 import { readOrder } from '#libs/flow';
-import { checkDocument, parseXml, type XmlDocument } from '#libs/jdf';
+import { checkDocument, parseXml, type XmlDocument, xmlLimitsFrom } from '#libs/jdf';
 import type { Problem, Result } from '#libs/kernel';
 import { checkReferences, kindOfPart, packageKind, readPackage, withinPart } from '#libs/wire';
 import { looksLikeJson } from './files.js';
@@ -21,7 +21,7 @@ export async function judge(bytes: Uint8Array, plant: () => Plant): Promise<Judg
 }
 
 function judgeXml(bytes: Uint8Array): Judged {
-  return judgeParsed(parseXml(bytes));
+  return judgeParsed(parseXml(bytes, xmlLimitsFrom(process.env)));
 }
 
 function judgeParsed(parsed: Result<XmlDocument>): Judged {
@@ -40,7 +40,7 @@ async function judgePackage(bytes: Uint8Array): Promise<Judged> {
   const pack = await readPackage(bytes, null);
   if (!pack.ok) return { kind: 'package', version: null, problems: pack.problems.map(beforePath) };
   const parts = pack.value.parts.filter((part) => kindOfPart(part) !== 'content');
-  const read = parts.map((part) => ({ part, parsed: parseXml(part.bytes) }));
+  const read = parts.map((part) => ({ part, parsed: parseXml(part.bytes, xmlLimitsFrom(process.env)) }));
   const judged = read.map(({ part, parsed }) => ({ part, found: judgeParsed(parsed) }));
   const documents = read.map(({ part, parsed }) => ({ part, document: parsed.ok ? parsed.value : null }));
   return {

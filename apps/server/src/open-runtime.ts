@@ -12,6 +12,7 @@ import { type ClockSetting, codes, Fault, systemRandom, uuidV7Source, wallClock 
 import { openQueue, openStore, startEmbeddedPostgres } from '#libs/store';
 import { makeDeviceLink } from '#libs/wire';
 import { documentDoor } from './intake/fetch-document.js';
+import { readCostOf } from './intake/read-cost.js';
 import { readingPool } from './intake/reading-pool.js';
 import { ticketDocument } from './intake/ticket-document.js';
 import { makeMetrics } from './metrics.js';
@@ -73,7 +74,12 @@ export async function openRuntime(settings: Settings, log: Log): Promise<OpenRun
       allowedHosts: settings.ALLOWED_HOSTS,
       maxBytes: settings.BODY_LIMIT_MB * 1024 * 1024,
     });
-    const reading = readingPool(plant, READERS, new URL('./intake/read-worker.js', import.meta.url));
+    const reading = readingPool(
+      plant,
+      READERS,
+      new URL('./intake/read-worker.js', import.meta.url),
+      readCostOf(settings),
+    );
     closings.push(() => reading.close());
     const ports: EnginePorts = {
       read: (document, presses) => reading.read(document, presses),

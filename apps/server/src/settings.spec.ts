@@ -1,6 +1,8 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { defaultXmlLimits, xmlLimitSettings } from '#libs/jdf';
+import { readCostOf } from './intake/read-cost.js';
 import { readSettings } from './settings.js';
 
 describe('settings from the environment', () => {
@@ -17,6 +19,17 @@ describe('settings from the environment', () => {
       BODY_LIMIT_MB: 16,
       LOG_LEVEL: 'info',
     });
+  });
+
+  it('has a setting for every limit of a document, and passes it on', () => {
+    expect(readCostOf(readSettings({}).settings!).limits).toEqual(defaultXmlLimits);
+    const names = Object.entries(xmlLimitSettings);
+    const env = Object.fromEntries(names.map(([, setting], i) => [setting, String(i + 1)]));
+    const { settings, warnings } = readSettings(env);
+    const given = Object.fromEntries(
+      names.map(([name], i) => [name, name === 'bytes' ? (i + 1) * 1_048_576 : i + 1]),
+    );
+    expect([readCostOf(settings!).limits, warnings]).toEqual([given, []]);
   });
 
   it('says one sentence for each wrong setting and never its value', () => {

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { z } from 'zod';
+import { defaultXmlLimits } from '#libs/jdf';
 
 /** A list in one variable: commas between, blanks around them ignored. */
 const list = z.string().transform((text) =>
@@ -22,6 +23,9 @@ const url = (...schemes: readonly string[]) =>
     message: `must be a URL that starts with ${schemes.map((s) => `${s}//`).join(' or ')}`,
   });
 const flag = z.enum(['0', '1'], { message: 'must be 0 or 1' }).transform((text) => text === '1');
+
+const count = (usual: number) =>
+  number('a whole number above 0', (value) => Number.isInteger(value) && value > 0).prefault(String(usual));
 
 /** Every setting of contract section 2: name without the prefix, how it is read, what it is when not given. */
 const shape = {
@@ -51,6 +55,19 @@ const shape = {
   BODY_LIMIT_MB: number('more than 0 and at most 1,024', (value) => value > 0 && value <= 1024).prefault(
     '16',
   ),
+  /** What one XML document may have; README, "Access". */
+  XML_DEPTH: count(defaultXmlLimits.depth),
+  XML_ELEMENTS: count(defaultXmlLimits.elements),
+  XML_NODES: count(defaultXmlLimits.nodes),
+  XML_ATTRIBUTES: count(defaultXmlLimits.attributesPerElement),
+  XML_ATTRIBUTE_LENGTH: count(defaultXmlLimits.attributeLength),
+  XML_NAME_LENGTH: count(defaultXmlLimits.nameLength),
+  XML_REFERENCES: count(defaultXmlLimits.references),
+  XML_TEXT_LENGTH: count(defaultXmlLimits.textLength),
+  /** What reading, checking and planning one document may cost: seconds, more of them a megabyte, and memory. */
+  READ_SECONDS: number('more than 0', (value) => value > 0).prefault('5'),
+  READ_SECONDS_PER_MB: number('0 or more', (value) => value >= 0).prefault('1'),
+  READ_MEMORY_MB: number('at least 64', (value) => value >= 64).prefault('512'),
   TLS_CERT: z.string().optional(),
   TLS_KEY: z.string().optional(),
   CLIENT_CA: z.string().optional(),

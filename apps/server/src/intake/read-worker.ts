@@ -1,6 +1,7 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import type { Plant } from '#libs/craft';
 import { type PressStates, type Reading, readDocument, type ToRead } from '#libs/flow';
+import type { XmlLimits } from '#libs/jdf';
 import { checkPartReferences } from '#libs/wire';
 
 /** What a reading worker is asked, and with the same number answers. */
@@ -10,7 +11,13 @@ export interface ReadRequest {
   readonly presses: PressStates;
 }
 
-const plant = workerData as Plant;
+/** What a reading worker knows from its start. */
+export interface ReadWorkerData {
+  readonly plant: Plant;
+  readonly limits: Partial<XmlLimits>;
+}
+
+const { plant, limits } = workerData as ReadWorkerData;
 
 parentPort?.on('message', ({ number, document, presses }: ReadRequest) => {
   // A fault ends the worker; the pool sees it go, answers for it and starts another.
@@ -19,12 +26,13 @@ parentPort?.on('message', ({ number, document, presses }: ReadRequest) => {
 
 /** Where a ticket came in a package, what it refers to there must be there. */
 function read({ bytes, part, beside }: ToRead, presses: PressStates): Reading {
-  if (beside === null) return readDocument(bytes, plant, presses);
+  if (beside === null) return readDocument(bytes, plant, presses, undefined, limits);
   const from = { name: part ?? '', contentId: null };
   return readDocument(
     bytes,
     plant,
     presses,
     (document) => checkPartReferences(beside, from, document).problems,
+    limits,
   );
 }

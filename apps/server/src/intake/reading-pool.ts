@@ -1,11 +1,9 @@
 import { Worker } from 'node:worker_threads';
 import type { Plant } from '#libs/craft';
 import type { PressStates, Reading, ToRead } from '#libs/flow';
-import { error, Fault, wallClock } from '#libs/kernel';
-import type { ReadRequest } from './read-worker.js';
-
-/** Real milliseconds that reading, checking and planning one document may take. */
-const BUDGET_MS = 5000;
+import { error, Fault, type Problem, wallClock } from '#libs/kernel';
+import { budgetMs, type ReadCost, usualReadCost } from './read-cost.js';
+import type { ReadRequest, ReadWorkerData } from './read-worker.js';
 
 interface Waiting {
   readonly document: ToRead;
@@ -21,11 +19,12 @@ export interface ReadingPool {
 
 /**
  * Reads and plans documents beside the thread that serves: a costly document must not stall boards, devices and locks
- * (trust page: counts are the danger, not bytes). A document over the budget is refused, its worker ended and replaced.
+ * (trust page: counts are the danger, not bytes). A document that takes more time than its size allows, or more memory
+ * than a worker has, is refused, its worker ended and replaced.
  */
-export function readingPool(plant: Plant, size: number, script: URL, budgetMs = BUDGET_MS): ReadingPool {
+export function readingPool(plant: Plant, size: number, script: URL, cost = usualReadCost): ReadingPool {
   const line: Waiting[] = [];
-  const hands = Array.from({ length: size }, () => new Hand(plant, script, budgetMs, () => line.shift()));
+  const hands = Array.from({ length: size }, () => new Hand(plant, script, cost, () => line.shift()));
   return {
     read: (document, presses) =>
       new Promise((settle, fail) => {
@@ -49,7 +48,7 @@ class Hand {
   constructor(
     private readonly plant: Plant,
     private readonly script: URL,
-    private readonly budgetMs: number,
+    private readonly cost: ReadCost,
     private readonly take: () => Waiting | undefined,
   ) {}
 
@@ -64,7 +63,8 @@ class Hand {
     this.#worker ??= this.#start();
     const { document, presses } = task;
     this.#worker.postMessage({ number: ++this.#number, document, presses } satisfies ReadRequest);
-    this.#cancelBudget = wallClock.setTimeout(() => this.#giveUp(), this.budgetMs);
+    const budget = budgetMs(this.cost, document.bytes.length);
+    this.#cancelBudget = wallClock.setTimeout(() => this.#giveUp(budget), budget);
   }
 
   async close(): Promise<void> {
@@ -73,20 +73,28 @@ class Hand {
   }
 
   #start(): Worker {
-    const worker = new Worker(this.script, { workerData: this.plant });
+    const worker = new Worker(this.script, {
+      workerData: { plant: this.plant, limits: this.cost.limits } satisfies ReadWorkerData,
+      resourceLimits: { maxOldGenerationSizeMb: this.cost.memoryMb },
+    });
     worker.unref();
     worker.on('message', ({ number, reading }: { number: number; reading: Reading }) => {
       if (number === this.#number) this.#end((task) => task.settle(reading));
       this.next();
     });
-    worker.on('error', (cause) => this.#replace(worker, (task) => task.fail(cause)));
+    worker.on('error', (cause) =>
+      this.#replace(worker, (task) => {
+        if (isOutOfMemory(cause)) task.settle(overMemory(this.cost.memoryMb));
+        else task.fail(cause);
+      }),
+    );
     return worker;
   }
 
-  #giveUp(): void {
+  #giveUp(budget: number): void {
     const worker = this.#worker;
     if (worker === null) return;
-    this.#replace(worker, ({ settle }) => settle(overBudget(this.budgetMs)));
+    this.#replace(worker, ({ settle }) => settle(overBudget(budget)));
     void worker.terminate();
   }
 
@@ -104,10 +112,27 @@ class Hand {
   }
 }
 
-function overBudget(budgetMs: number): Reading {
-  const problem = error('PLAN_TOO_LONG', `Reading and planning took longer than ${budgetMs / 1000} s.`, {
-    hint: 'Send fewer pieces on a sheet, fewer sections or a smaller document.',
-  });
+const isOutOfMemory = (cause: unknown): boolean =>
+  (cause as { code?: unknown }).code === 'ERR_WORKER_OUT_OF_MEMORY';
+
+function overBudget(budget: number): Reading {
+  const seconds = Math.round(budget / 100) / 10;
+  return refused(
+    error('PLAN_TOO_LONG', `Reading and planning took longer than ${seconds} s.`, {
+      hint: 'Send fewer pieces on a sheet, fewer sections or a smaller document, or raise SIDELAY_READ_SECONDS or SIDELAY_READ_SECONDS_PER_MB.',
+    }),
+  );
+}
+
+function overMemory(memoryMb: number): Reading {
+  return refused(
+    error('XML_LIMIT', `Reading and planning needed more than ${memoryMb} MB of memory.`, {
+      hint: 'Split the document, or raise SIDELAY_READ_MEMORY_MB.',
+    }),
+  );
+}
+
+function refused(problem: Problem): Reading {
   return {
     kind: 'unknown',
     jobId: '',

@@ -7,6 +7,7 @@ import {
   placeInSource,
   readProduct,
   type XmlDocument,
+  type XmlLimits,
 } from '#libs/jdf';
 import { done, error, hasErrors, type Problem, type Result, refuse } from '#libs/kernel';
 import { orderFromProduct, readOrder } from '../definitions/index.js';
@@ -32,10 +33,11 @@ export function readDocument(
   plant: Plant,
   presses: PressStates = new Map(),
   alsoCheck: (document: XmlDocument) => readonly Problem[] = () => [],
+  limits: Partial<XmlLimits> = {},
 ): Reading {
   const first = firstMark(bytes);
   if (first === '{' || first === '[') return readJsonOrder(bytes, plant, presses);
-  const parsed = parseXml(bytes);
+  const parsed = parseXml(bytes, limits);
   if (!parsed.ok) return nothingRead('unknown', parsed.problems);
   const kind = kindOf(parsed.value);
   if (!kind.ok) return nothingRead('unknown', kind.problems, ...namesOf(parsed.value));

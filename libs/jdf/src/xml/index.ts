@@ -1,5 +1,5 @@
 export * from './build.js';
-export { defaultXmlLimits, type XmlLimits, xmlLimitSettings } from './limits.js';
+export { defaultXmlLimits, noXmlLimits, type XmlLimits, xmlLimitSettings, xmlLimitsFrom } from './limits.js';
 export {
   JDF_NAMESPACE,
   XJDF_NAMESPACE,

@@ -30,6 +30,19 @@ export const defaultXmlLimits: XmlLimits = {
   textLength: 1024 * 1024,
 };
 
+/** For a document that was within the limits when it was taken in. */
+export const noXmlLimits: XmlLimits = {
+  bytes: Infinity,
+  depth: Infinity,
+  elements: Infinity,
+  nodes: Infinity,
+  attributesPerElement: Infinity,
+  attributeLength: Infinity,
+  nameLength: Infinity,
+  references: Infinity,
+  textLength: Infinity,
+};
+
 /** The setting that raises each limit. Server and command line read them; a refusal names the one that it is about. */
 export const xmlLimitSettings: Readonly<Record<keyof XmlLimits, string>> = {
   bytes: 'SIDELAY_BODY_LIMIT_MB',
@@ -49,4 +62,14 @@ export function overLimit(limits: XmlLimits, name: keyof XmlLimits, what: string
     `The document has ${what}.`,
     `Split the document, or raise ${xmlLimitSettings[name]} (the limit is ${limits[name]} here).`,
   ];
+}
+
+/** The limits that an environment sets; a setting that is no positive number is left to who judges settings. */
+export function xmlLimitsFrom(env: Readonly<Record<string, string | undefined>>): Partial<XmlLimits> {
+  const limits: Partial<Record<keyof XmlLimits, number>> = {};
+  for (const [name, setting] of Object.entries(xmlLimitSettings) as [keyof XmlLimits, string][]) {
+    const value = Number(env[setting]);
+    if (value > 0) limits[name] = name === 'bytes' ? value * 1024 * 1024 : value;
+  }
+  return limits;
 }

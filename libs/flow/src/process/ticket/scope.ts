@@ -1,5 +1,5 @@
 import type { Plan, PlanStep, Plant } from '#libs/craft';
-import { convertDocument, kindOf, parseXml, type XmlDocument } from '#libs/jdf';
+import { convertDocument, kindOf, noXmlLimits, parseXml, type XmlDocument } from '#libs/jdf';
 import type { StoredDocument } from '../../ports.js';
 import type { TicketFile } from '../../state/ticket.js';
 import type { StepScope } from '../process-type.js';
@@ -8,7 +8,7 @@ import type { IdBook } from './ids.js';
 /** The document as a JDF tree: itself, or what an XJDF says in JDF; an order has no such tree. */
 export function jdfOf(original: StoredDocument | null): XmlDocument | null {
   if (original === null) return null;
-  const parsed = parseXml(original.bytes);
+  const parsed = parseXml(original.bytes, noXmlLimits);
   if (!parsed.ok) return null;
   const kind = kindOf(parsed.value);
   if (!kind.ok || (kind.value !== 'jdf' && kind.value !== 'xjdf')) return null;

@@ -1,0 +1,38 @@
+import type { XmlLimits } from '#libs/jdf';
+import type { Settings } from '../settings.js';
+
+/** What reading one document may cost, here and in the thread that reads. */
+export interface ReadCost {
+  readonly limits: Partial<XmlLimits>;
+  /** Real milliseconds for any document, and more for each megabyte of it. */
+  readonly baseMs: number;
+  readonly msPerMb: number;
+  /** Memory of the thread that reads, in megabytes. */
+  readonly memoryMb: number;
+}
+
+export const usualReadCost: ReadCost = { limits: {}, baseMs: 5000, msPerMb: 1000, memoryMb: 512 };
+
+export function readCostOf(settings: Settings): ReadCost {
+  return {
+    limits: {
+      bytes: settings.BODY_LIMIT_MB * 1024 * 1024,
+      depth: settings.XML_DEPTH,
+      elements: settings.XML_ELEMENTS,
+      nodes: settings.XML_NODES,
+      attributesPerElement: settings.XML_ATTRIBUTES,
+      attributeLength: settings.XML_ATTRIBUTE_LENGTH,
+      nameLength: settings.XML_NAME_LENGTH,
+      references: settings.XML_REFERENCES,
+      textLength: settings.XML_TEXT_LENGTH,
+    },
+    baseMs: settings.READ_SECONDS * 1000,
+    msPerMb: settings.READ_SECONDS_PER_MB * 1000,
+    memoryMb: settings.READ_MEMORY_MB,
+  };
+}
+
+/** Real milliseconds that a document of this many bytes may take. */
+export function budgetMs({ baseMs, msPerMb }: ReadCost, bytes: number): number {
+  return baseMs + (msPerMb * bytes) / (1024 * 1024);
+}
