@@ -7,7 +7,10 @@ import { dropSchema, freshSchema, places } from './store-places.js';
 import { aDevice, aDocument, aMove, anEntry, anEvent, aPhase, NOON } from './store-rows.js';
 import { aJob } from './store-suite-change.js';
 
-const fixture = fileURLToPath(new URL('../fixtures/db-0.1.0.jsonl.gz', import.meta.url));
+/** The versions that left an export, oldest first; the last is this one's. */
+const versions = ['0.1.0', '0.2.0'] as const;
+const fixtureOf = (version: string): string =>
+  fileURLToPath(new URL(`../fixtures/db-${version}.jsonl.gz`, import.meta.url));
 
 /** A little of everything, so that every table has rows. */
 async function fill(store: OpenStore): Promise<void> {
@@ -102,10 +105,11 @@ describe.each(places)('a database carried to the $name', ({ url }) => {
     expect((await store.eventsAfter(0, 9)).map((event) => event.position)).toEqual([1, 2, 3]);
   });
 
-  // The export was made by version 0.1.0 (SIDELAY_UPDATE_FIXTURE=1 made it, and must never be used again after its release).
-  it('of version 0.1.0 is brought to this version and read', async () => {
+  // Each export was made by its version (SIDELAY_UPDATE_FIXTURE=1 makes the last, never again after its release).
+  it.each(versions)('of version %s is brought to this version and read', async (version) => {
     const schema = place();
-    if (process.env.SIDELAY_UPDATE_FIXTURE === '1') {
+    const fixture = fixtureOf(version);
+    if (process.env.SIDELAY_UPDATE_FIXTURE === '1' && version === versions.at(-1)) {
       const source = place();
       await fill(await open(source));
       writeFileSync(fixture, gzipSync(await exportDatabase(url, source), { level: 9 }));
