@@ -1,5 +1,6 @@
 import { combined } from './combined.js';
 import { linkTargets } from './link-targets.js';
+import { network } from './network.js';
 import { nodeStructure } from './node-structure.js';
 import { identicals, partitions } from './partitions.js';
 import { partsInUse } from './parts-named.js';
@@ -24,6 +25,7 @@ export const ticketChecks: readonly TicketCheck[] = [
   linkTargets,
   processLinks,
   resourceClass,
+  network,
   partitions,
   identicals,
   partsInUse,

@@ -35,6 +35,7 @@ export interface Ticket {
 export interface TicketNode {
   readonly element: XmlElement;
   readonly parent: TicketNode | undefined;
+  readonly children: readonly TicketNode[];
   readonly type: string;
   /** As Types states them. */
   readonly types: readonly string[];
@@ -67,19 +68,21 @@ export function ticketOf(doc: XmlDocument): Ticket {
     if (id !== undefined && !ids.has(id)) ids.set(id, el);
   }
   const spawned = firstChild(doc.root, 'AncestorPool') !== undefined;
-  return { doc, elements, ids, spawned, nodes: [...nodesBelow(doc.root, undefined, ids)] };
+  return { doc, elements, ids, spawned, nodes: [...withInner(nodeOf(doc.root, undefined, ids))] };
 }
 
-function* nodesBelow(
+function nodeOf(
   element: XmlElement,
   parent: TicketNode | undefined,
   ids: ReadonlyMap<string, XmlElement>,
-): Generator<TicketNode> {
+): TicketNode {
   const type = attributeOf(element, 'Type')?.trim() ?? '';
   const types = splitTokens(attributeOf(element, 'Types') ?? '');
+  const children: TicketNode[] = [];
   const node: TicketNode = {
     element,
     parent,
+    children,
     type,
     types,
     processes: processesOf(element),
@@ -87,8 +90,13 @@ function* nodesBelow(
     resources: childElements(element, 'ResourcePool').flatMap((pool) => childElements(pool)),
     links: childElements(element, 'ResourceLinkPool').flatMap((pool) => linksIn(pool, ids)),
   };
+  for (const child of childElements(element, 'JDF')) children.push(nodeOf(child, node, ids));
+  return node;
+}
+
+function* withInner(node: TicketNode): Generator<TicketNode> {
   yield node;
-  for (const child of childElements(element, 'JDF')) yield* nodesBelow(child, node, ids);
+  for (const child of node.children) yield* withInner(child);
 }
 
 function linksIn(pool: XmlElement, ids: ReadonlyMap<string, XmlElement>): TicketLink[] {
