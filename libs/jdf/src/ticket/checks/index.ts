@@ -1,3 +1,4 @@
+import { alternatives } from './alternatives.js';
 import { combined } from './combined.js';
 import { linkTargets } from './link-targets.js';
 import { network } from './network.js';
@@ -8,6 +9,7 @@ import { partsRecorded } from './parts-recorded.js';
 import { processLinks } from './process-links.js';
 import { references } from './references.js';
 import { resourceClass } from './resource-class.js';
+import { schedule } from './schedule.js';
 import { spawning } from './spawning.js';
 import { statedVersion } from './stated-version.js';
 import { template } from './template.js';
@@ -26,6 +28,8 @@ export const ticketChecks: readonly TicketCheck[] = [
   processLinks,
   resourceClass,
   network,
+  alternatives,
+  schedule,
   partitions,
   identicals,
   partsInUse,

@@ -1,6 +1,6 @@
 import type { PartKeys } from '../../../elements/part.js';
+import { type Partition, partitionLeaves } from '../../../partition/index.js';
 import type { XmlElement } from '../../../xml/index.js';
-import { type Partition, partitionLeaves } from '../../partition.js';
 
 /** Whether two keys of parts can mean the same thing: nothing that both state differs. */
 export function partsMeet(one: PartKeys, other: PartKeys): boolean {

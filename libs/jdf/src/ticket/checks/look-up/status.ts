@@ -1,7 +1,7 @@
 import type { PartKeys } from '../../../elements/part.js';
 import { type ResourceStatus, resourceStatuses } from '../../../enumerations.js';
+import { partAttribute } from '../../../partition/index.js';
 import { attributeOf, type XmlElement } from '../../../xml/index.js';
-import { partAttribute } from '../../partition.js';
 import { selectedLeaves } from './parts.js';
 
 /** The lowest status among the parts that a selection means; undefined where none has one that the standard knows. */

@@ -1,7 +1,6 @@
 import type { PartKeys } from '../../../elements/part.js';
+import { partitionKeysOf, partitionLeaves, partsNamed } from '../../../partition/index.js';
 import { attributeOf, type XmlElement } from '../../../xml/index.js';
-import { partsNamed } from '../../links.js';
-import { partitionKeysOf, partitionLeaves } from '../../partition.js';
 import type { Ticket, TicketLink, TicketNode } from '../ticket-check.js';
 import { selectionsMeet } from './parts.js';
 

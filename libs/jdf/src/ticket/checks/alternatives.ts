@@ -1,0 +1,59 @@
+import type { Findings } from '../../codec/index.js';
+import { partitionKeysOf, partsOf } from '../../partition/index.js';
+import { attributeOf, childElements, type XmlElement } from '../../xml/index.js';
+import type { TicketCheck } from './ticket-check.js';
+
+/** What says the same thing in two ways, of which one may stand. A name with "@" is an attribute, else an element. */
+const ALTERNATIVES: Readonly<Record<string, readonly string[]>> = {
+  BinderySignature: ['@FoldCatalog', 'Fold', 'SignatureCell'],
+  ContentObject: ['@Ord', '@OrdExpression'],
+  MarkObject: ['@Ord', '@ContentRef'],
+  Position: ['@AbsoluteBox', '@RelativeBox'],
+  QueueSubmissionParams: ['@ReturnURL', '@ReturnJMF'],
+};
+
+/**
+ * Standard reference, section 9, check 14: of alternatives one is there; and what is placed on a sheet stands in a leaf
+ * of its Layout, since what stands further out is replaced by, and not added to, what the leaf has.
+ */
+export const alternatives: TicketCheck = {
+  number: 14,
+  name: 'alternatives',
+  run({ elements, nodes }, findings) {
+    for (const el of elements) checkElement(el, findings);
+    for (const { resources } of nodes) {
+      for (const resource of resources)
+        if (resource.local === 'Layout') checkPlaced(resource, 0, resource, findings);
+    }
+  },
+};
+
+function checkElement(el: XmlElement, findings: Findings): void {
+  const ways = Object.hasOwn(ALTERNATIVES, el.local) ? ALTERNATIVES[el.local]! : [];
+  const stated = ways.filter((way) =>
+    way.startsWith('@') ? attributeOf(el, way.slice(1)) !== undefined : isInside(el, way),
+  );
+  if (stated.length < 2) return;
+  const names = stated.map((way) => way.replace('@', '')).join(' and ');
+  findings.error('JDF_ALTERNATIVE', el, `${el.name} has ${names}.`, 'Keep the one that is meant.');
+}
+
+const isInside = (el: XmlElement, name: string): boolean =>
+  childElements(el).some(({ local }) => local === name || local === `${name}Ref`);
+
+/** Source: the comments in the standard's sample invalidMarkObject. */
+function checkPlaced(root: XmlElement, level: number, at: XmlElement, findings: Findings): void {
+  const parts = level < partitionKeysOf(root).length ? partsOf(at) : [];
+  if (parts.length === 0) return;
+  for (const el of childElements(at)) {
+    if (el.local !== 'MarkObject' && el.local !== 'ContentObject') continue;
+    const hint = 'Put it into each leaf of the Layout that it is meant for.';
+    findings.error(
+      'JDF_ALTERNATIVE',
+      el,
+      `${el.name} stands in a part of ${root.name} that has parts itself.`,
+      hint,
+    );
+  }
+  for (const part of parts) checkPlaced(root, level + 1, part, findings);
+}
