@@ -101,6 +101,25 @@ describe('from JDF to XJDF', () => {
     expect(convert(there.text, 'jdf').text).toContain('BlockSize="200 100" BlockTrf="1 0 0 1 100 10"');
   });
 
+  it('names binding signatures as positions do, and gives their cells what stripping says of them', () => {
+    const { text, lost } = convert(
+      jdf(
+        `<BinderySignature ID="bs" Class="Parameter" Status="Available" NumberUp="2 1"/>
+        <StrippingParams ID="s" Class="Parameter" Status="Available" WorkStyle="WorkAndBack" PartIDKeys="SheetName BinderySignatureName"><StrippingParams SheetName="S1">
+        <StrippingParams BinderySignatureName="B1"><BinderySignatureRef rRef="bs"/><Position RelativeBox="0 0 0.5 1"/><StripCellParams TrimHead="9"/></StrippingParams>
+        <StrippingParams BinderySignatureName="B2"><BinderySignatureRef rRef="bs"/><Position RelativeBox="0.5 0 1 1"/></StrippingParams></StrippingParams></StrippingParams>`,
+        '<StrippingParamsLink rRef="s" Usage="Input"/>',
+        'Type="Stripping"',
+      ),
+      'xjdf',
+    );
+    expect(text.replaceAll(/\s+/g, ' ')).toContain(
+      '<Part BinderySignatureID="B1"/> <Part BinderySignatureID="B2"/> <BinderySignature NumberUp="2 1" BinderySignatureType="Fold"> <SignatureCell TrimHead="9"/>',
+    );
+    expect(text).toContain('<Position RelativeBox="0.5 0 1 1" BinderySignatureID="B2"/>');
+    expect(lost).toEqual([]);
+  });
+
   it('lists a reference that leads nowhere instead of writing it', () => {
     const { text, lost } = convert(
       jdf(

@@ -53,6 +53,10 @@ function olderAudit(ticket: Ticket, direction: Direction, audit: XmlElement): Xm
     if (stated !== undefined) carryAttribute(direction, 'Header', stated, draft, overflow, { local: older });
   }
   person(direction, head, draft, overflow);
+  // The program is named already.
+  const device = head && attributeNode(head, 'DeviceID');
+  const agent = head && attributeOf(head, 'AgentName');
+  if (device !== undefined && device.value === agent) ledger.carry(device);
   fill({ ticket, direction, audit, head }, draft, overflow);
   const missing = complete(direction, sourceOf(audit), draft);
   if (missing !== undefined) {

@@ -107,6 +107,10 @@ export function bundlesOf(ticket: Ticket, set: XmlElement): Bundle[] {
       const signature = leaf.ownSignature ?? leaf.keys.BinderySignatureName;
       if (group.name === 'BinderySignature' && signature !== undefined) {
         ticket.signatures.set(signature, { name: group.name, id, keys: keys(leaf) });
+        for (const one of leaf.also) {
+          const name = one.BinderySignatureName;
+          if (name !== undefined) ticket.signatures.set(name, { name: group.name, id, keys: one });
+        }
       }
     }
     return bundle;

@@ -22,6 +22,7 @@ import { selects, type UseOfResource, usesOf } from './links.js';
 import { carryPart } from './parts.js';
 import { convertProducts } from './products.js';
 import { identifiers, Resources, shapeOf } from './resources.js';
+import { finishSignatures } from './signatures.js';
 import { nodeInfos } from './status.js';
 import { type Steps, stepsOf } from './steps.js';
 
@@ -53,6 +54,7 @@ export function ticketToXjdf(doc: XmlDocument, node?: XmlElement): Converted {
   rootAttributes(job, resources, main, steps, draft, overflow);
   const products = convertProducts(job, resources, nodes, uses, overflow);
   placeResources(job, resources, nodes, uses, products.taken);
+  finishSignatures(job, resources);
   nodeInfos(job, resources, steps);
   const audits = convertAudits(job, resources, nodes);
   if (audits !== undefined) draft.children.push(audits);
@@ -68,6 +70,8 @@ export function ticketToXjdf(doc: XmlDocument, node?: XmlElement): Converted {
   for (const one of nodes) {
     job.ledger.carry(one);
     job.ledger.carryNamed(one, 'ID', 'Type', 'Types', 'Version', 'MaxVersion');
+    const activation = attributeNode(one, 'Activation');
+    if (activation?.value === 'Active') job.ledger.carry(activation);
     const part = one === main ? undefined : attributeNode(one, 'JobPartID');
     if (part !== undefined)
       job.ledger.reason(part, 'one document stands for all nodes; convert the node by itself');

@@ -28,6 +28,12 @@ export interface Use {
 
 export const UNUSED: Use = { usage: undefined, processUsage: undefined, indexes: [] };
 
+/** How a binding signature is called where it lies, and what is said there of its cells. */
+export interface SignatureUse {
+  readonly names: Set<string>;
+  readonly cells: Map<string, string>;
+}
+
 /** A ResourceSet while it is being filled. */
 export interface SetDraft {
   readonly name: string;
@@ -132,6 +138,9 @@ export class Job {
     }
     return [...found];
   }
+
+  /** What stripping says of binding signatures, by the IDs of their Resources. */
+  readonly signatures = new Map<string, SignatureUse>();
 
   /** Components that are said by products alone. */
   readonly productIds = new Map<XmlElement, string>();

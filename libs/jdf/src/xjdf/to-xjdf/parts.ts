@@ -34,7 +34,12 @@ export function partsOfLeaf(
   const attributes = source.attributes.filter((attribute) => {
     if (leaf.keys[attribute.local] === attribute.value && attribute.uri === '') return false;
     const [, key] = AS_KEY[resource.local]?.find(([name]) => name === attribute.local) ?? [];
-    if (key === undefined || leaf.keys[key] !== undefined || extra[key] !== undefined) return true;
+    const said = key === undefined ? undefined : (leaf.keys[key] ?? extra[key]);
+    if (said === attribute.value) {
+      ledger.carry(attribute);
+      return false;
+    }
+    if (key === undefined || said !== undefined) return true;
     extra[key] = attribute.value;
     ledger.carry(attribute);
     return false;

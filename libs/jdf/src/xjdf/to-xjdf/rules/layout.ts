@@ -1,8 +1,9 @@
+import type { XmlElement } from '../../../xml/index.js';
 import { xjdfVocabulary } from '../../facts.js';
-import { sourceOf } from '../../source.js';
+import { type Overflow, sourceOf } from '../../source.js';
 import { carryAttribute, Draft, fillDraft, finish, translate } from '../../translate.js';
 import { asToken } from '../../values.js';
-import { type Rule, subs, without } from './rule.js';
+import { type Newer, type Rule, subs, without } from './rule.js';
 
 const shapeOf = (name: string) => xjdfVocabulary.named(name)!;
 
@@ -33,15 +34,22 @@ const stripping: Rule = (newer, source, out, overflow) => {
   const { direction, job } = newer;
   const signatures = subs(newer, source, 'BinderySignature');
   const positions = source.children.filter(({ local }) => local === 'Position');
+  const named = overflow.keys.BinderySignatureName;
+  const cells = source.children.find(({ local }) => local === 'StripCellParams');
   const ids = signatures.flatMap(({ child, target }) => {
     const placed =
       child === target ? newer.placer.inline(child, overflow) : newer.placer.refer(target, overflow, child);
     job.ledger.carry(child);
     job.ledger.carryNamed(child, 'rRef');
+    for (const id of placed) {
+      const use = job.signatures.get(id) ?? { names: new Set<string>(), cells: new Map<string, string>() };
+      job.signatures.set(id, use);
+      if (named !== undefined) use.names.add(asToken(named));
+      if (cells !== undefined) cellsInto(newer, cells, use.cells, overflow);
+    }
     return placed.map(asToken);
   });
-  const named = overflow.keys.BinderySignatureName;
-  const names = ids.length > 0 ? ids : named === undefined ? [] : [asToken(named)];
+  const names = named !== undefined ? [asToken(named)] : ids;
   const written = positions.map((position) => {
     const made = translate(direction, sourceOf(position), 'Position', shapeOf('Position'), overflow);
     return made ?? undefined;
@@ -56,9 +64,20 @@ const stripping: Rule = (newer, source, out, overflow) => {
       frame === undefined ? made : { ...frame, attributes: [...frame.attributes, ...made.attributes] },
     );
   });
-  const children = [...signatures.map(({ child }) => child), ...positions];
+  const children = [...signatures.map(({ child }) => child), ...positions, ...(cells ? [cells] : [])];
   return without(source, children);
 };
+
+/** Margins of cells are said by the cells themselves; what two sheets say differently stays with the first. */
+function cellsInto(newer: Newer, cells: XmlElement, into: Map<string, string>, overflow: Overflow): void {
+  const draft = new Draft('SignatureCell', shapeOf('SignatureCell'));
+  const left = sourceOf(cells).attributes.filter(
+    (attribute) => !into.has(attribute.local) || into.get(attribute.local) === attribute.value,
+  );
+  fillDraft(newer.direction, { ...sourceOf(cells), attributes: left, children: [] }, draft, overflow);
+  for (const [name, value] of draft.attributes) into.set(name, value);
+  newer.job.ledger.carry(cells);
+}
 
 /** Plates that nobody described are plates of some kind. */
 const exposed: Rule = (newer, source, out) => {
