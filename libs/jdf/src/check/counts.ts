@@ -14,23 +14,23 @@ export function checkCounts(
   findings: Findings,
 ): void {
   if (type.identical) checkIdentical(el, children, findings);
-  if (type.limited.length === 0 || (children.length === 0 && !type.needsChildren)) return;
+  if (children.length === 0 && type.needed.length === 0) return;
   const severity = type.counted ? 'error' : 'warning';
-  const partial = type.key.endsWith('.part') || attributeOf(el, 'PartIDKeys') !== undefined;
-  for (const limit of type.limited) {
-    const found = children.filter(({ local }) => local === limit.name || local === `${limit.name}Ref`);
-    if (found.length > limit.max) {
-      const hint = `There may be ${limit.max === 1 ? 'one' : limit.max}.`;
-      findings.tell(
-        severity,
-        'JDF_CHILDREN',
-        found[limit.max]!,
-        `${el.name} has ${limit.name} too often.`,
-        hint,
-      );
-    } else if (found.length < limit.min && !partial) {
-      findings.tell(severity, 'JDF_CHILDREN', el, `${el.name} has no ${limit.name}.`, addition(limit));
-    }
+  const counts = new Map<ChildType, number>();
+  for (const child of children) {
+    const limit = type.limited.get(child.local);
+    if (limit === undefined) continue;
+    const count = (counts.get(limit) ?? 0) + 1;
+    counts.set(limit, count);
+    if (count !== limit.max + 1) continue;
+    const hint = `There may be ${limit.max === 1 ? 'one' : limit.max}.`;
+    findings.tell(severity, 'JDF_CHILDREN', child, `${el.name} has ${limit.name} too often.`, hint);
+  }
+  if (type.needed.length === 0 || type.key.endsWith('.part') || attributeOf(el, 'PartIDKeys') !== undefined)
+    return;
+  for (const limit of type.needed) {
+    if ((counts.get(limit) ?? 0) >= limit.min) continue;
+    findings.tell(severity, 'JDF_CHILDREN', el, `${el.name} has no ${limit.name}.`, addition(limit));
   }
 }
 

@@ -43,8 +43,10 @@ class StructureCheck {
 
   element(el: XmlElement, declared: ElementType, around: NamespaceScope | null): void {
     if (this.findings.full) return;
-    const scope = scopeIn(el, around);
-    const type = this.#strictType(el, declared, scope);
+    // Most elements bind no prefix and have no type of their own: nothing is looked up for them.
+    const plain = el.attributes.every(({ uri, name }) => uri === '' && name !== 'xmlns');
+    const scope = plain ? around : scopeIn(el, around);
+    const type = plain ? declared : this.#strictType(el, declared, scope);
     if (type === undefined) return;
     this.#attributes(el, type);
     this.#content(el, type, scope);

@@ -10,6 +10,10 @@ export interface ValueCheck {
 // More names than this are not read by anybody in one sentence.
 const MOST_NAMES = 24;
 
+// Ink zones and curves are long lists of plain numbers: these are recognised at once.
+const NUMBER_LISTS: ReadonlySet<string> = new Set(['DoubleList', 'FloatList']);
+const PLAIN_NUMBERS = /^-?\d+(?:\.\d+)?(?: -?\d+(?:\.\d+)?)*$/;
+
 const MOST_REMEMBERED = 512;
 const LONGEST_REMEMBERED = 64;
 
@@ -39,7 +43,9 @@ export class ValueChecks {
     // The second generation uses types of XML Schema itself, which have a prefix of their own.
     const reader = this.types[type] ?? this.types[`xs:${type}`];
     if (reader === undefined) throw new Error(`The fact tables name the type ${type}, which is not read.`);
-    const possible = (value: string): boolean => reader.read(value) !== undefined;
+    const possible = NUMBER_LISTS.has(type)
+      ? (value: string): boolean => PLAIN_NUMBERS.test(value) || reader.read(value) !== undefined
+      : (value: string): boolean => reader.read(value) !== undefined;
     return list
       ? { possible: everyWord(possible), expects: reader.expects }
       : { possible, expects: reader.expects };

@@ -38,8 +38,10 @@ export function checkPartTree(root: XmlElement, findings: Findings): void {
 }
 
 function checkParts(tree: Tree, around: XmlElement, level: number, findings: Findings): void {
+  const parts = partsOf(around);
+  if (parts.length === 0) return;
   const siblings = new Siblings(findings);
-  for (const part of partsOf(around)) {
+  for (const part of parts) {
     if (findings.full) return;
     const stated = statedKeys(tree, part);
     // Without keys on either side these are sub-elements that happen to be called like the resource.

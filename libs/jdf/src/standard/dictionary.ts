@@ -99,11 +99,17 @@ export function attributeMap(
 export function childMap(
   base: ReadonlyMap<string, ChildType> | undefined,
   own: readonly ChildType[],
-): Pick<ElementType, 'children' | 'limited' | 'needsChildren'> {
+): Pick<ElementType, 'children' | 'limited' | 'needed'> {
   const children = new Map(base);
   for (const child of own) children.set(child.name, child);
-  const limited = [...children.values()].filter(
+  const limits = [...children.values()].filter(
     ({ min, max, key }) => key !== 'ResourceRef' && (min > 0 || max < Number.POSITIVE_INFINITY),
   );
-  return { children, limited, needsChildren: limited.some(({ min }) => min > 0) };
+  const limited = new Map(
+    limits.flatMap((child) => [
+      [child.name, child],
+      [`${child.name}Ref`, child],
+    ]),
+  );
+  return { children, limited, needed: limits.filter(({ min }) => min > 0) };
 }

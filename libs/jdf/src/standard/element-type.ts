@@ -19,10 +19,10 @@ export interface ElementType {
   readonly required: readonly AttributeFact[];
   /** Children by name, without those that stand for a head. */
   readonly children: ReadonlyMap<string, ChildType>;
-  /** Those of the children whose number is limited. */
-  readonly limited: readonly ChildType[];
-  /** Some of those must be there. */
-  readonly needsChildren: boolean;
+  /** Those of the children whose number is limited, by name and by the name of a reference to them. */
+  readonly limited: ReadonlyMap<string, ChildType>;
+  /** Those of them that must be there. */
+  readonly needed: readonly ChildType[];
   readonly heads: readonly string[];
   /** The children in order where order counts; else null. */
   readonly sequence: readonly ParticleFact[] | null;

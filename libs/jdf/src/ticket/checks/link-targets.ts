@@ -14,7 +14,9 @@ export const linkTargets: TicketCheck = {
   run(ticket, findings) {
     for (const el of ticket.elements) {
       if (findings.full) return;
-      const target = ticket.ids.get(attributeOf(el, 'rRef')?.trim() ?? '');
+      const id = attributeOf(el, 'rRef');
+      if (id === undefined) continue;
+      const target = ticket.ids.get(id.trim());
       const expected = /^(.+)(?:Link|Ref)$/.exec(el.local)?.[1];
       if (target !== undefined && expected !== undefined) checkTarget(ticket, el, expected, target, findings);
     }

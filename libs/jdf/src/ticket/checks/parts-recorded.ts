@@ -13,6 +13,7 @@ import { attributeOf, childElements, type XmlElement } from '../../xml/index.js'
 import type { Ticket, TicketCheck, TicketNode } from './ticket-check.js';
 
 const CODE = 'JDF_PARTITION';
+const FREE = freeInAmounts('');
 
 /**
  * Standard reference, section 9, check 6, for what speaks of a part of a node: audits, the parts of NodeInfo, and the
@@ -63,8 +64,7 @@ function checkPart(
   resources: readonly XmlElement[],
   findings: Findings,
 ): void {
-  const free = freeInAmounts('');
-  const keys = Object.fromEntries(Object.entries(selection).filter(([key]) => !free.has(key)));
+  const keys = Object.fromEntries(Object.entries(selection).filter(([key]) => !FREE.has(key)));
   let first: { readonly resource: XmlElement; readonly miss: Miss } | undefined;
   for (const resource of resources) {
     const meant = within(keys, resource);
@@ -87,6 +87,7 @@ const isDivided = (keys: PartKeys, resources: readonly XmlElement[]): boolean =>
 
 /** The keys of a selection that a resource is divided by. */
 function within(keys: PartKeys, resource: XmlElement): PartKeys {
+  if (attributeOf(resource, 'PartIDKeys') === undefined) return {};
   const own = new Set(partitionKeysOf(resource));
   return Object.fromEntries(Object.entries(keys).filter(([key]) => own.has(key)));
 }
