@@ -1,8 +1,9 @@
 import { type EnginePorts, receiveJmf, refusalJmf } from '#libs/flow';
-import { parseXml } from '#libs/jdf';
+import { parseXmlStream } from '#libs/jdf';
 import { error, type Problem } from '#libs/kernel';
 import { kindOfPart, type Package, packageKind, readPackage } from '#libs/wire';
 import type { DocumentDoor } from './fetch-document.js';
+import { inTurns } from './in-turns.js';
 
 const ACCEPTED =
   /^(application\/vnd\.cip4-x?jmf\+xml|(text|application)\/xml|multipart\/related|application\/(zip|octet-stream)|text\/plain)\b/i;
@@ -40,7 +41,7 @@ export async function receiveMessage(
   }
   const found = await messageIn(bytes, contentType);
   if ('problem' in found) return refuse(400, found.problem);
-  const parsed = parseXml(found.bytes);
+  const parsed = await parseXmlStream(inTurns(found.bytes));
   if (!parsed.ok) return refuse(400, firstError(parsed.problems));
   const answer = await receiveJmf(ports, parsed.value, {
     tokenDevice,
