@@ -17,18 +17,12 @@ export interface Row {
   readonly jdf: string;
   readonly xjdf: string;
   readonly attributes?: readonly AttributePair[];
-  /** Sub-elements of another name. */
-  readonly children?: readonly (readonly [jdf: string, xjdf: string])[];
-  /** Sub-elements of the older generation whose content the newer has in the element itself. */
-  readonly merged?: readonly string[];
   /** What the newer requires and the older need not say: the standard's neutral value. */
   readonly fill?: Readonly<Record<string, string>>;
   /** The same the other way. */
   readonly fillOlder?: Readonly<Record<string, string>>;
   /** The attribute that refers to a sub-resource of this name, where its name is another. */
   readonly refs?: (child: XmlElement, target: XmlElement) => string | undefined;
-  /** Attributes that say nothing by themselves in the older generation: they are the newer's structure. */
-  readonly implied?: readonly string[];
 }
 
 export const row = (jdf: string, xjdf = jdf, rest: Omit<Row, 'jdf' | 'xjdf'> = {}): Row => ({

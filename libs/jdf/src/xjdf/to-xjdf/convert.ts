@@ -107,9 +107,10 @@ function rootAttributes(
   else ledger.reason(stated, 'the newer generation says it when the job is submitted, not in the ticket');
 }
 
+/** Names of the job hold for all nodes below. */
 function inherited(job: Job, node: XmlElement, name: string): XmlAttribute | undefined {
-  if (!(ROOT as readonly string[]).includes(name) || name === 'JobPartID') return undefined;
-  return attributeNode(job.doc.root, name) ?? (node === job.doc.root ? undefined : undefined);
+  const isOfJob = (ROOT as readonly string[]).includes(name) && name !== 'JobPartID';
+  return isOfJob && node !== job.doc.root ? attributeNode(job.doc.root, name) : undefined;
 }
 
 /** Places every resource of the nodes' pools in the sets of its uses; what is not linked, in a set without a use. */

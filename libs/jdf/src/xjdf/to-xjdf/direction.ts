@@ -4,7 +4,7 @@ import { jdfVocabulary, xjdfVocabulary } from '../facts.js';
 import { attributeNode, taken } from '../ledger.js';
 import { rowOfOlder } from '../rows.js';
 import { type Overflow, type Source, sourceOf } from '../source.js';
-import { carryAttribute, type Direction, Draft, fillDraft, translate } from '../translate.js';
+import { carryAttribute, type Direction, Draft, translate } from '../translate.js';
 import { asToken } from '../values.js';
 import { type Job, NEWER, newerResource } from './job.js';
 import type { Placer } from './placer.js';
@@ -25,8 +25,7 @@ export function toNewer(job: Job, placer: Placer): Direction {
       (jdfVocabulary.named(local) ?? jdfVocabulary.shape(`${local}_re`))?.attributes.get(attribute)?.type ??
       '',
     fills: (local) => rowOfOlder(local)?.fill ?? {},
-    childName: (local, child) =>
-      rowOfOlder(local)?.children?.find(([jdf]) => jdf === child)?.[1] ?? RENAMED[child] ?? child,
+    childName: (_local, child) => RENAMED[child] ?? child,
     restructure: (source, out, overflow) =>
       restructureOlder({ job, direction, placer }, source, out, overflow),
     child(child, source, out, overflow) {
@@ -118,12 +117,6 @@ function asReference(
   }
   const local = rRef === undefined ? child.local : child.local.slice(0, -'Ref'.length);
   const row = rowOfOlder(source.el.local);
-  if (row?.merged?.includes(local)) {
-    fillDraft(direction, sourceOf(target), out, overflow);
-    ledger.carry(child);
-    ledger.carryNamed(child, 'rRef', 'ID', 'Class');
-    return true;
-  }
   const name = direction.childName(source.el.local, local);
   const attribute = row?.refs?.(child, target) ?? referenceTo(name, out);
   const inside = out.shape.byName.get(name);
