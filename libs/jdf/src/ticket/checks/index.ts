@@ -1,7 +1,9 @@
 import { alternatives } from './alternatives.js';
+import { audits } from './audits.js';
 import { combined } from './combined.js';
 import { linkTargets } from './link-targets.js';
 import { network } from './network.js';
+import { nodeStatus } from './node-status.js';
 import { nodeStructure } from './node-structure.js';
 import { identicals, partitions } from './partitions.js';
 import { partsInUse } from './parts-named.js';
@@ -14,6 +16,7 @@ import { spawning } from './spawning.js';
 import { statedVersion } from './stated-version.js';
 import { template } from './template.js';
 import type { TicketCheck } from './ticket-check.js';
+import { units } from './units.js';
 
 export { type Ticket, ticketOf } from './ticket-check.js';
 
@@ -29,6 +32,9 @@ export const ticketChecks: readonly TicketCheck[] = [
   resourceClass,
   network,
   alternatives,
+  nodeStatus,
+  audits,
+  units,
   schedule,
   partitions,
   identicals,
