@@ -13,7 +13,7 @@ export {
   partOnlyKeys,
 } from './keys.js';
 export { explainMiss, type Miss, wordsOf } from './misses.js';
-export { type PartUsage, partitionKeysOf, partsOf } from './part-tree.js';
+export { type PartNode, type PartUsage, partitionKeysOf, partsOf, partTreeOf } from './part-tree.js';
 export { partReferredTo, partsNamed, subElements, targetOf } from './references.js';
 export { type Partition, type Resolution, resolveParts } from './resolve.js';
 export { partitionLeaves, resolveOne, selectPart } from './select.js';

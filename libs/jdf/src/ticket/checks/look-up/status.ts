@@ -1,6 +1,6 @@
 import type { PartKeys } from '../../../elements/part.js';
 import { type ResourceStatus, resourceStatuses } from '../../../enumerations.js';
-import { partAttribute } from '../../../partition/index.js';
+import { type PartNode, partAttribute, partTreeOf } from '../../../partition/index.js';
 import { attributeOf, type XmlElement } from '../../../xml/index.js';
 import { selectedLeaves } from './parts.js';
 
@@ -9,9 +9,22 @@ export function lowestStatus(
   resource: XmlElement,
   selection: readonly PartKeys[],
 ): ResourceStatus | undefined {
-  const found = selectedLeaves(resource, selection).map((leaf) => rank(partAttribute(leaf, 'Status')));
-  const lowest = Math.min(...found.filter((one) => one >= 0));
+  const ranks =
+    selection.length === 0
+      ? ranksBelow(partTreeOf(resource).root, -1)
+      : selectedLeaves(resource, selection).map((leaf) => rank(partAttribute(leaf, 'Status')));
+  let lowest: number = resourceStatuses.length;
+  for (const one of ranks) if (one >= 0 && one < lowest) lowest = one;
   return resourceStatuses[lowest];
+}
+
+/** The ranks of the leaves below a part, each its own or that of the nearest level that states one. */
+function* ranksBelow({ element, parts }: PartNode, around: number): Generator<number> {
+  const stated = attributeOf(element, 'Status');
+  const here = stated === undefined ? around : rank(stated);
+  if (parts.length === 0) yield here;
+  // Never deeper than there are keys.
+  for (const part of parts) yield* ranksBelow(part, here);
 }
 
 /** Whether a status is enough for a link: that of its MinStatus, where it states none Available. */
