@@ -80,4 +80,7 @@ export type QueueEntryStatus = (typeof queueEntryStatuses)[number];
 export const notificationClasses = ['Event', 'Information', 'Warning', 'Error', 'Fatal'] as const;
 export type NotificationClass = (typeof notificationClasses)[number];
 
+/** How what is sent changes what is there. */
+export const updateMethods = ['Complete', 'Incremental', 'Remove'] as const;
+
 export const partUsages = ['Explicit', 'Implicit', 'Sparse'] as const;

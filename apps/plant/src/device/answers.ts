@@ -1,6 +1,6 @@
+import type { MessageKind } from '#libs/jdf';
 import { type Answer, bodyOf, type Desk, type Handler } from './desk.js';
 import { commandEntries, entryAction, positionEntry } from './entry-commands.js';
-import type { DeviceMessageKind, Position, Resubmission } from './known-contents.js';
 import { answerKnownDevices, answerKnownMessages, answerStatus } from './queries.js';
 import { entryView, queueView } from './queue.js';
 import type { DeviceState } from './state.js';
@@ -73,8 +73,18 @@ const setPriority: Handler = (desk, asked) => {
 };
 
 const setPosition: Handler = (desk, asked) => {
-  const wanted = asked.message.body as unknown as Position;
-  const filter = { entries: [{ queueEntryId: wanted.queueEntryId }] };
+  const { queueEntryId, position, previousQueueEntryId, nextQueueEntryId } = bodyOf(
+    asked,
+    'CommandSetQueueEntryPosition',
+  );
+  const wanted = {
+    position: position ?? null,
+    previous: previousQueueEntryId ?? null,
+    next: nextQueueEntryId ?? null,
+  };
+  if (wanted.position === null && wanted.previous === null && wanted.next === null)
+    return { code: 7, text: 'Neither a position nor a neighbour is given.' };
+  const filter = { entries: [{ queueEntryId }] };
   let found = true;
   const code = commandEntries(desk.state, filter, 'SetQueueEntryPosition', (entry) => {
     found = positionEntry(desk.state, entry, wanted);
@@ -85,7 +95,7 @@ const setPosition: Handler = (desk, asked) => {
 
 /** The ticket is read first, so that a faulty one leaves the entry as it was. */
 const resubmit: Handler = async (desk, asked) => {
-  const { queueEntryId, url } = asked.message.body as unknown as Resubmission;
+  const { queueEntryId, url } = bodyOf(asked, 'CommandResubmitQueueEntry');
   const filter = { entries: [{ queueEntryId }] };
   const allowed = commandEntries(desk.state, filter, 'ResubmitQueueEntry', () => undefined);
   if (allowed !== 0) return withQueue(desk, allowed, filter);
@@ -116,7 +126,7 @@ const stopChannel: Handler = (desk, asked) => {
 };
 
 /** One line a message. */
-const handlers: Readonly<Partial<Record<DeviceMessageKind, Handler>>> = {
+const handlers: Readonly<Partial<Record<MessageKind, Handler>>> = {
   QueryKnownDevices: answerKnownDevices,
   QueryKnownMessages: (desk) => answerKnownMessages(desk, Object.keys(handlers)),
   QueryQueueStatus: (desk, asked) => ({
@@ -155,5 +165,5 @@ const handlers: Readonly<Partial<Record<DeviceMessageKind, Handler>>> = {
 };
 
 export function handlerOf(kind: string): Handler | undefined {
-  return Object.hasOwn(handlers, kind) ? handlers[kind as DeviceMessageKind] : undefined;
+  return Object.hasOwn(handlers, kind) ? handlers[kind as MessageKind] : undefined;
 }

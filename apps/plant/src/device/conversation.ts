@@ -1,18 +1,17 @@
 import {
   type Message,
-  type MessageContents,
   messageId,
   type NewJmf,
   parseXml,
   readJmf,
   returnCodeOf,
+  standardMessages,
   writeJmf,
 } from '#libs/jdf';
 import type { Problem } from '#libs/kernel';
 import { isMultipart, type Part, readMultipart } from '../package/multipart.js';
 import { handlerOf } from './answers.js';
 import type { Answer, Desk } from './desk.js';
-import { deviceContents } from './known-contents.js';
 import { signals } from './queries.js';
 
 const UNKNOWN_DEVICE = 121;
@@ -32,7 +31,7 @@ export async function converse(desk: Desk, body: Uint8Array | string, contentTyp
     return faulty(desk, XML_FAULTY, 'The package cannot be unpacked.');
   const doc = parseXml(root.bytes);
   if (!doc.ok) return faulty(desk, XML_FAULTY, words(doc.problems));
-  const jmf = readJmf(doc.value, deviceContents as unknown as MessageContents);
+  const jmf = readJmf(doc.value);
   if (!jmf.ok) return faulty(desk, returnCodeOf(jmf.problems), words(jmf.problems));
   const forOther = jmf.value.deviceId !== undefined && jmf.value.deviceId !== desk.id;
   const answers: NewMessages[number][] = [];
@@ -89,7 +88,7 @@ function response(desk: Desk, message: Message, answer: Answer): NewMessages[num
         : { class: 'Error' as const, timeStamp: at, type: 'Error', comment: answer.text },
   };
   const kind = `Response${message.type}`;
-  if (!Object.hasOwn(deviceContents, kind)) {
+  if (!Object.hasOwn(standardMessages, kind)) {
     return { ...head, kind: 'other', family: 'Response', type: message.type || 'Unknown' };
   }
   // The handler of a message makes the body of its response.
@@ -107,10 +106,8 @@ function faulty(desk: Desk, code: number, text: string): string {
 }
 
 function write(desk: Desk, messages: NewMessages): string {
-  return writeJmf(
-    { senderId: desk.id, timeStamp: desk.now(), agentName: 'Sidelay simulated device', messages },
-    deviceContents as unknown as MessageContents,
-  );
+  const agentName = 'Sidelay simulated device';
+  return writeJmf({ senderId: desk.id, timeStamp: desk.now(), agentName, messages });
 }
 
 function words(problems: readonly Problem[]): string {

@@ -6,6 +6,7 @@ export * from './fields.js';
 export { Findings } from './findings.js';
 export * from './geometry.js';
 export { addChild, likeIn, replaceChild, replaceChildren } from './in-place.js';
+export * from './kept.js';
 export * from './lengths.js';
 export { collapse, splitTokens } from './lexical.js';
 export * from './numbers.js';

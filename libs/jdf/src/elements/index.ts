@@ -1,8 +1,13 @@
-export type { PartAmount } from './amounts.js';
-export type { Device, Employee } from './device.js';
-export type { DeviceInfo, JobPhase, ModuleStatus } from './device-info.js';
+export type { Lot, PartAmount } from './amounts.js';
+export type { GeneralId } from './base.js';
+export type { Device, DeviceModule, Employee } from './device.js';
+export type { DeviceInfo } from './device-info.js';
+export type { Disposition } from './disposition.js';
+export type { JobPhase, ModuleStatus } from './job-phase.js';
 export type { Notification } from './notification.js';
 export type { PartKeys } from './part.js';
 export type { Queue, QueueEntry, QueueFilter } from './queue.js';
 export type { ResourceInfo } from './resource-info.js';
 export type { Subscription } from './subscription.js';
+export type { Trigger } from './trigger.js';
+export type { Activity, DeviceEvent, GangSource } from './work.js';

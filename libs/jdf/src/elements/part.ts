@@ -19,6 +19,7 @@ export const part: ElementCodec<PartKeys> = {
 /** Words for people: the texts of all Comment elements, one a line. */
 export const comment: Field<string, false> = {
   required: false,
+  place: { kind: 'kept', fits: (local) => local === 'Comment' },
   read(el) {
     const texts = childElements(el, 'Comment').map((found) => textOf(found).trim());
     return texts.length === 0 ? undefined : texts.join('\n');

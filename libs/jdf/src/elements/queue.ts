@@ -1,7 +1,8 @@
 import {
   children,
-  elementCodec,
   integer,
+  kept,
+  named,
   type Of,
   oneOf,
   optional,
@@ -13,11 +14,15 @@ import {
   tokens,
 } from '../codec/index.js';
 import { activations, queueEntryStatuses, queueStatuses } from '../enumerations.js';
+import { fullElement } from './base.js';
 import { device } from './device.js';
-import { jobPhase } from './device-info.js';
+import { jobPhase } from './job-phase.js';
 import { part } from './part.js';
+import { gangSource } from './work.js';
 
-export const queueEntry = elementCodec('QueueEntry', {
+export const gangPolicies = ['Gang', 'GangAndForce', 'NoGang'] as const;
+
+export const queueEntry = fullElement('QueueEntry', {
   queueEntryId: required('QueueEntryID', text),
   status: required('Status', oneOf(queueEntryStatuses)),
   statusDetails: optional('StatusDetails', text),
@@ -30,13 +35,18 @@ export const queueEntry = elementCodec('QueueEntry', {
   submissionTime: optional('SubmissionTime', time),
   startTime: optional('StartTime', time),
   endTime: optional('EndTime', time),
+  relatedJobId: optional('RelatedJobID', text),
+  relatedJobPartId: optional('RelatedJobPartID', text),
   gangName: optional('GangName', text),
+  gangPolicy: optional('GangPolicy', oneOf(gangPolicies)),
+  gangSources: children(gangSource),
   parts: children(part),
   jobPhases: children(jobPhase),
+  previews: kept(named('Preview', 'PreviewRef')),
 });
 export type QueueEntry = Of<typeof queueEntry>;
 
-export const queue = elementCodec('Queue', {
+export const queue = fullElement('Queue', {
   deviceId: required('DeviceID', text),
   status: required('Status', oneOf(queueStatuses)),
   queueSize: optional('QueueSize', integer),
@@ -46,10 +56,10 @@ export const queue = elementCodec('Queue', {
 });
 export type Queue = Of<typeof queue>;
 
-const queueEntryDef = elementCodec('QueueEntryDef', { queueEntryId: required('QueueEntryID', text) });
+const queueEntryDef = fullElement('QueueEntryDef', { queueEntryId: required('QueueEntryID', text) });
 
 /** Which queue entries are meant; all conditions must hold. */
-export const queueFilter = elementCodec('QueueFilter', {
+export const queueFilter = fullElement('QueueFilter', {
   queueEntryDetails: optional('QueueEntryDetails', oneOf(['None', 'Brief', 'JobPhase', 'JDF'])),
   statusList: optional('StatusList', someOf(queueEntryStatuses)),
   activation: optional('Activation', oneOf(activations)),
@@ -64,7 +74,13 @@ export const queueFilter = elementCodec('QueueFilter', {
   maxEntries: optional('MaxEntries', integer),
   gangNames: optional('GangNames', tokens),
   updateGranularity: optional('UpdateGranularity', oneOf(['All', 'ChangesOnly'])),
+  /** Which previews the entries shall have. */
+  previewUsages: optional(
+    'PreviewUsages',
+    someOf(['3D', 'Animation', 'Separation', 'SeparationRaw', 'SeparatedThumbNail', 'ThumbNail', 'Viewable']),
+  ),
   entries: children(queueEntryDef),
+  gangSources: children(gangSource),
   devices: children(device),
   parts: children(part),
 });

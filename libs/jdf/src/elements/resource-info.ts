@@ -1,19 +1,25 @@
 import {
+  boolean,
+  child,
   children,
-  elementCodec,
-  type Field,
+  keptOne,
+  notNamed,
   number,
+  numbers,
   type Of,
   oneOf,
   optional,
   text,
 } from '../codec/index.js';
 import { resourceStatuses, usages } from '../enumerations.js';
-import { childElements, type XmlElement } from '../xml/index.js';
-import { amountPool } from './amounts.js';
+import { amountPool, lot, orientations } from './amounts.js';
+import { fullElement } from './base.js';
 import { part } from './part.js';
+import { costCenter, event, misDetails } from './work.js';
 
-const NOT_RESOURCES = new Set([
+export const resourceScopes = ['Allowed', 'Device', 'Present', 'Job', 'Estimate'] as const;
+
+const isResource = notNamed(
   'AmountPool',
   'Comment',
   'CostCenter',
@@ -22,24 +28,19 @@ const NOT_RESOURCES = new Set([
   'Lot',
   'MISDetails',
   'Part',
-]);
-
-/** The resource itself, as it stands in the message. */
-const resource: Field<XmlElement, false> = {
-  required: false,
-  read: (el) => childElements(el).find((found) => !NOT_RESOURCES.has(found.local)),
-  write: (found) => ({ children: [found] }),
-};
+  'Preview',
+  'PreviewRef',
+);
 
 /** How much of a resource there is, was planned or was used. Amounts are in `unit`, or the unit of the resource. */
-export const resourceInfo = elementCodec('ResourceInfo', {
+export const resourceInfo = fullElement('ResourceInfo', {
   resourceName: optional('ResourceName', text),
   resourceId: optional('ResourceID', text),
   productId: optional('ProductID', text),
   usage: optional('Usage', oneOf(usages)),
   processUsage: optional('ProcessUsage', text),
   status: optional('Status', oneOf(resourceStatuses)),
-  scope: optional('Scope', oneOf(['Allowed', 'Device', 'Present', 'Job', 'Estimate'])),
+  scope: optional('Scope', oneOf(resourceScopes)),
   level: optional('Level', oneOf(['Empty', 'Low', 'OK', 'High', 'Full'])),
   location: optional('Location', text),
   deviceId: optional('DeviceID', text),
@@ -52,8 +53,17 @@ export const resourceInfo = elementCodec('ResourceInfo', {
   totalAmount: optional('TotalAmount', number),
   speedPerHour: optional('Speed', number),
   commandResult: optional('CommandResult', oneOf(['Rejected', 'Removed', 'New', 'Merged', 'Replaced'])),
+  lotControlled: optional('LotControlled', boolean),
+  moduleIndex: optional('ModuleIndex', text),
+  orientation: optional('Orientation', oneOf(orientations)),
+  transformation: optional('Transformation', numbers),
   partAmounts: amountPool,
+  lots: children(lot),
   parts: children(part),
-  resource,
+  costCenter: child(costCenter),
+  misDetails: child(misDetails),
+  events: children(event),
+  /** The resource itself, as it stands in the message. */
+  resource: keptOne(isResource),
 });
 export type ResourceInfo = Of<typeof resourceInfo>;

@@ -1,11 +1,23 @@
-import { child, type Findings, required, text } from '../codec/index.js';
+import {
+  child,
+  type ElementCodec,
+  type Findings,
+  required,
+  requiredChild,
+  text,
+  type ValueOf,
+} from '../codec/index.js';
+import { fullElement } from '../elements/base.js';
 import { type QueueFilter, queue, queueEntryDef, queueFilter } from '../elements/queue.js';
-import { element, firstChild, type XmlElement } from '../xml/index.js';
+import { firstChild, type XmlElement } from '../xml/index.js';
 import { type Content, content } from './content.js';
+import { isBefore } from './version.js';
 
 /** Which entries of the queue a command is about. */
 export interface EntrySelection {
   readonly filter: QueueFilter;
+  /** How much of the queue the answer shall tell; until 1.4. */
+  readonly answerFilter?: QueueFilter;
 }
 
 /** Every queue-entry command is answered with the queue as far as it was asked for. */
@@ -16,34 +28,64 @@ export function entryFilter(queueEntryId: string): QueueFilter {
   return { entries: [{ queueEntryId }] };
 }
 
-/**
- * Reads the selection in either form: since 1.5 a QueueFilter inside the command's own parameters, until 1.4 a
- * QueueEntryDef in the message. Undefined (and a finding) when neither is there.
- */
-export function readSelection(
-  message: XmlElement,
-  paramsName: string,
-  findings: Findings,
-): QueueFilter | undefined {
-  const params = firstChild(message, paramsName);
-  const filter = params && firstChild(params, queueFilter.name);
-  if (filter !== undefined) return queueFilter.read(filter, findings);
-  const def = firstChild(message, queueEntryDef.name);
-  if (def !== undefined) {
-    const id = required('QueueEntryID', text).read(def, findings);
-    return id === undefined ? undefined : entryFilter(id);
-  }
-  findings.missing(message, `${paramsName} with a QueueFilter`);
-  return undefined;
+/** The entry that the form until 1.4 can name, if the filter says nothing else. */
+function onlyEntry(filter: QueueFilter): string | undefined {
+  const { entries, ...rest } = filter;
+  const [entry, more] = entries ?? [];
+  const plain = more === undefined && Object.keys({ ...rest, ...entry }).length === 1;
+  return plain ? entry?.queueEntryId : undefined;
 }
 
-/** A command whose only parameter is the selection; written in the form of 1.5 and later. */
-export function entryCommand(paramsName: string): Content<EntrySelection> {
-  return {
-    read(message, findings) {
-      const filter = readSelection(message, paramsName, findings);
-      return filter && { filter };
-    },
-    write: ({ filter }) => [element(paramsName, {}, [queueFilter.write(filter)])],
+/**
+ * A command about entries. Read in either form: since 1.5 a QueueFilter inside the command's own parameters, until 1.4
+ * a QueueEntryDef in the message, with a QueueFilter for the answer. Written in the older form for a receiver of an
+ * older version, if it can say what is meant: `fitsOldForm` tells of the command's own fields.
+ */
+export function selectingCommand<F>(
+  paramsName: string,
+  own: F,
+  inOldForm: ValueOf<F>,
+  fitsOldForm: (body: ValueOf<F>) => boolean,
+): Content<EntrySelection & ValueOf<F>> {
+  const params = fullElement(paramsName, { ...own, filter: requiredChild(queueFilter) }) as ElementCodec<
+    EntrySelection & ValueOf<F>
+  >;
+  const fields = {
+    params: child(params),
+    entry: child(queueEntryDef),
+    answerFilter: child(queueFilter),
   };
+  const readOld = (message: XmlElement, findings: Findings) => {
+    const def = firstChild(message, queueEntryDef.name);
+    if (def === undefined) {
+      findings.missing(message, `${paramsName} with a QueueFilter`);
+      return undefined;
+    }
+    const id = required('QueueEntryID', text).read(def, findings);
+    return id === undefined ? undefined : { ...inOldForm, filter: entryFilter(id) };
+  };
+  return {
+    fields,
+    read(message, findings) {
+      const found = firstChild(message, paramsName);
+      const old =
+        found === undefined || (!firstChild(found, 'QueueFilter') && firstChild(message, 'QueueEntryDef'));
+      const body = old ? readOld(message, findings) : params.read(found, findings);
+      const answer = fields.answerFilter.read(message, findings);
+      return body && (answer === undefined ? body : { ...body, answerFilter: answer });
+    },
+    write({ answerFilter, ...body }, version) {
+      const entry = isBefore(version, '1.5') ? onlyEntry(body.filter) : undefined;
+      const main =
+        entry !== undefined && fitsOldForm(body as unknown as ValueOf<F>)
+          ? queueEntryDef.write({ queueEntryId: entry })
+          : params.write(body as unknown as EntrySelection & ValueOf<F>);
+      return answerFilter === undefined ? [main] : [main, queueFilter.write(answerFilter)];
+    },
+  };
+}
+
+/** A command whose only parameter is the selection. */
+export function entryCommand(paramsName: string): Content<EntrySelection> {
+  return selectingCommand(paramsName, {}, {}, () => true);
 }

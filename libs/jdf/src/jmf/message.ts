@@ -1,33 +1,13 @@
 import type { Instant, Problem } from '#libs/kernel';
-import type { Notification } from '../elements/notification.js';
-import type { Subscription } from '../elements/subscription.js';
+import type { Employee } from '../elements/device.js';
 import type { MessageBody, MessageKind } from '../messages/index.js';
 import type { XmlElement } from '../xml/index.js';
+import type { MessageHead } from './head.js';
+
+export type { MessageHead } from './head.js';
 
 export const families = ['Query', 'Command', 'Signal', 'Response', 'Acknowledge', 'Registration'] as const;
 export type Family = (typeof families)[number];
-
-/** What messages of all types may say. Which of it has a meaning depends on the family. */
-export interface MessageHead {
-  readonly id: string;
-  /** The message that this one answers, or the query whose subscription it serves. */
-  readonly refId?: string;
-  readonly time?: Instant;
-  readonly senderId?: string;
-  /** Query, Registration. */
-  readonly subscription?: Subscription;
-  /** Query, Command. */
-  readonly acknowledgeUrl?: string;
-  /** Signal. */
-  readonly channelMode?: 'FireAndForget' | 'Reliable';
-  readonly lastRepeat?: boolean;
-  /** Response, Acknowledge: 0 where left out. */
-  readonly returnCode?: number;
-  readonly subscribed?: boolean;
-  readonly acknowledged?: boolean;
-  /** Response, Acknowledge: the reason in words. */
-  readonly notification?: Notification;
-}
 
 /** Where a message was found, and what is wrong with it. */
 interface Found {
@@ -36,10 +16,11 @@ interface Found {
   readonly element: XmlElement;
   readonly line: number;
   readonly path: string;
+  /** Of a message that could be read only warnings: content that the standard does not know. */
   readonly problems: readonly Problem[];
 }
 
-/** A message that could be read; its `kind` tells the type of its `body`. An Acknowledge has the kind of a Response. */
+/** A message that could be read; its `kind`, family and type in one word, tells the type of its `body`. */
 export type MessageOf<K extends MessageKind> = {
   [P in K]: MessageHead & Found & { readonly kind: P; readonly body: MessageBody<P> };
 }[K];
@@ -73,6 +54,9 @@ interface Envelope {
   readonly responseUrl?: string;
   readonly agentName?: string;
   readonly agentVersion?: string;
+  readonly icsVersions?: readonly string[];
+  /** Who had it sent. */
+  readonly employees?: readonly Employee[];
 }
 
 export interface Jmf extends Envelope {

@@ -1,5 +1,17 @@
 import { codes, done, error, hasErrors, type Problem, type Result, refuse } from '#libs/kernel';
-import { Findings, oneOf, optional, readFields, required, text, time } from '../codec/index.js';
+import {
+  children,
+  type Fields,
+  Findings,
+  oneOf,
+  optional,
+  readFields,
+  required,
+  text,
+  time,
+  tokens,
+} from '../codec/index.js';
+import { employee } from '../elements/device.js';
 import { versions } from '../enumerations.js';
 import { type MessageContents, standardMessages } from '../messages/index.js';
 import {
@@ -13,6 +25,7 @@ import {
 } from '../xml/index.js';
 import { headFields } from './head.js';
 import { type Family, families, type Jmf, type Message, type MessageHead } from './message.js';
+import { warnOfUnknown } from './unknown-content.js';
 
 const envelopeFields = {
   senderId: required('SenderID', text),
@@ -23,7 +36,12 @@ const envelopeFields = {
   responseUrl: optional('ResponseURL', text),
   agentName: optional('AgentName', text),
   agentVersion: optional('AgentVersion', text),
+  icsVersions: optional('ICSVersions', tokens),
+  employees: children(employee),
 };
+
+// Read before the fields of a message are.
+const messageNames = { type: required('Type', text) };
 
 /**
  * Reads a JMF document. The whole is refused (JMF_CONTENT) only when it is no JMF, its envelope is faulty or it has no
@@ -75,7 +93,7 @@ function readMessage(doc: XmlDocument, el: XmlElement, contents: MessageContents
   if (type === '') envelope.missing(el, 'attribute Type');
   else checkTypeName(el, family, type, envelope);
   if (envelope.problems.length > 0) return unread(found, envelope.problems);
-  const kind = `${family === 'Acknowledge' ? 'Response' : family}${type}`;
+  const kind = family + type;
   const content = Object.hasOwn(contents, kind) ? contents[kind] : undefined;
   if (content === undefined) {
     envelope.error('JMF_TYPE', el, `${family} of type ${type} is not known.`);
@@ -85,7 +103,23 @@ function readMessage(doc: XmlDocument, el: XmlElement, contents: MessageContents
   const body = content.read(el, inner);
   if (body === undefined || hasErrors(inner.problems)) return unread(found, inner.problems);
   // The kind was looked up in the contents, so the body is what that kind carries.
-  return { ...found, kind, body, problems: [] } as unknown as Message;
+  if (content.fields !== undefined) {
+    warnOfUnknown(el, allFields(family, content.fields), inner);
+  }
+  return { ...found, kind, body, problems: inner.problems } as unknown as Message;
+}
+
+// So that what is known of a kind is worked out once.
+const fieldsOfKind = new WeakMap<Fields, Map<Family, Fields>>();
+
+function allFields(family: Family, fields: Fields): Fields {
+  const byFamily = fieldsOfKind.get(fields) ?? new Map<Family, Fields>();
+  fieldsOfKind.set(fields, byFamily);
+  const before = byFamily.get(family);
+  if (before !== undefined) return before;
+  const all = { ...(headFields[family] as Fields), ...messageNames, ...fields };
+  byFamily.set(family, all);
+  return all;
 }
 
 /** xsi:type, where given, must say the same as element name and Type; a name of a foreign namespace is not judged. */

@@ -1,6 +1,8 @@
 import { Fault } from '#libs/kernel';
 import { time, writeFields } from '../codec/index.js';
+import { employee } from '../elements/device.js';
 import { type MessageContents, standardMessages } from '../messages/index.js';
+import { partsOfKind } from '../messages/table.js';
 import {
   documentOf,
   element,
@@ -12,13 +14,16 @@ import {
 } from '../xml/index.js';
 import type { Content } from './content.js';
 import { headFields } from './head.js';
-import { type Family, families, type NewJmf, type NewMessage, type NewOtherMessage } from './message.js';
+import { type Family, type NewJmf, type NewMessage, type NewOtherMessage } from './message.js';
 
 /** The version that is written unless the receiver wants another one. */
 export const JMF_VERSION = '1.9';
 
 // xs:ID is a name without colon: it cannot begin with a digit, as identifiers of ours may.
 const NAME = /^[\p{L}_][\p{L}\p{N}_.-]*$/u;
+
+/** Types of the standard that its schema forgot: an xsi:type would make such a message invalid. Source: JDF 1.9 schema. */
+const withoutSchemaType: ReadonlySet<string> = new Set(['GangStatus']);
 
 /** An identifier as the ID of a message: with a letter before it. */
 export function messageId(id: string): string {
@@ -43,33 +48,46 @@ export function writeJmf(jmf: NewJmf, contents: MessageContents = standardMessag
       ResponseURL: jmf.responseUrl,
       AgentName: jmf.agentName,
       AgentVersion: jmf.agentVersion,
+      ICSVersions: jmf.icsVersions?.join(' '),
       'xsi:type': 'JMFRootMessage',
     },
-    jmf.messages.map((message) => writeMessage(message, contents)),
+    [
+      ...(jmf.employees ?? []).map(employee.write),
+      ...jmf.messages.map((message) => writeMessage(message, contents, jmf.version)),
+    ],
   );
   return writeXml(documentOf(indented(root)));
 }
 
-function writeMessage(message: NewMessage | NewOtherMessage, contents: MessageContents): XmlElement {
+function writeMessage(
+  message: NewMessage | NewOtherMessage,
+  contents: MessageContents,
+  version: string | undefined,
+): XmlElement {
   if (!NAME.test(message.id)) throw new Fault('BROKEN', `"${message.id}" cannot be the ID of a message.`);
-  if (message.kind === 'other') return build(message, message.family, message.type, undefined, []);
+  if (message.kind === 'other') {
+    const known = Object.hasOwn(contents, message.family + message.type);
+    return build(message, message.family, message.type, known, []);
+  }
   const { kind } = message;
-  const family = families.find((name) => kind.startsWith(name));
+  const parts = partsOfKind(kind);
   const content = contents[kind] as Content<unknown> | undefined;
-  if (family === undefined || content === undefined) throw new Fault('BROKEN', `No content for ${kind}.`);
-  return build(message, family, kind.slice(family.length), kind, content.write(message.body));
+  if (parts === undefined || content === undefined) throw new Fault('BROKEN', `No content for ${kind}.`);
+  return build(message, parts.family, parts.type, true, content.write(message.body, version));
 }
 
 function build(
   head: NewMessage | NewOtherMessage,
   family: Family,
   type: string,
-  schemaType: string | undefined,
+  known: boolean,
   body: readonly XmlElement[],
 ): XmlElement {
   const written = writeFields(headFields[family], head as never);
+  const schemaType = known && !withoutSchemaType.has(type) ? family + type : undefined;
+  // The schema has the content of the family before that of the type.
   return element(family, { ...written.attributes, Type: type, 'xsi:type': schemaType }, [
-    ...body,
     ...written.children,
+    ...body,
   ]);
 }

@@ -1,7 +1,9 @@
 import {
   boolean,
+  child,
   children,
-  elementCodec,
+  kept,
+  notNamed,
   type Of,
   oneOf,
   optional,
@@ -10,10 +12,11 @@ import {
   text,
   tokens,
 } from '../codec/index.js';
+import { fullElement } from '../elements/base.js';
 import { channelModes } from '../elements/subscription.js';
-import { content, perhaps } from '../jmf/content.js';
+import { content, perhaps, signal } from '../jmf/content.js';
 
-const params = elementCodec('KnownMsgQuParams', {
+const params = fullElement('KnownMsgQuParams', {
   listCommands: optional('ListCommands', boolean),
   listQueries: optional('ListQueries', boolean),
   listSignals: optional('ListSignals', boolean),
@@ -23,7 +26,7 @@ const params = elementCodec('KnownMsgQuParams', {
   channelMode: optional('ChannelMode', someOf(channelModes)),
 });
 
-const messageService = elementCodec('MessageService', {
+const messageService = fullElement('MessageService', {
   type: required('Type', text),
   query: optional('Query', boolean),
   command: optional('Command', boolean),
@@ -34,10 +37,14 @@ const messageService = elementCodec('MessageService', {
   channelMode: optional('ChannelMode', someOf(channelModes)),
   jmfRole: optional('JMFRole', oneOf(['Receiver', 'Sender'])),
   urlSchemes: optional('URLSchemes', tokens),
+  genericAttributes: optional('GenericAttributes', tokens),
+  /** What the message may contain, as the message describes it. */
+  capabilities: kept(notNamed('Comment', 'GeneralID', 'Preview', 'PreviewRef')),
 });
 export type MessageService = Of<typeof messageService>;
 
 export const knownMessages = {
   QueryKnownMessages: perhaps(params, {}),
+  SignalKnownMessages: signal({ params: child(params), services: children(messageService) }),
   ResponseKnownMessages: content({ services: children(messageService) }),
 };

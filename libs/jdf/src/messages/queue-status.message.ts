@@ -1,10 +1,10 @@
 import { child } from '../codec/index.js';
 import { queue, queueFilter } from '../elements/queue.js';
-import { content, perhaps } from '../jmf/content.js';
+import { perhaps, signal } from '../jmf/content.js';
 import { queueAnswer } from '../jmf/entry-command.js';
 
 export const queueStatus = {
   QueryQueueStatus: perhaps(queueFilter, {}),
-  SignalQueueStatus: content({ queue: child(queue), filter: child(queueFilter) }),
+  SignalQueueStatus: signal({ queue: child(queue), filter: child(queueFilter) }),
   ResponseQueueStatus: queueAnswer,
 };

@@ -2,8 +2,8 @@ import {
   boolean,
   child,
   children,
-  elementCodec,
-  type Field,
+  kept,
+  notNamed,
   number,
   oneOf,
   optional,
@@ -11,22 +11,26 @@ import {
   text,
   tokens,
 } from '../codec/index.js';
+import { fullElement } from '../elements/base.js';
 import { part } from '../elements/part.js';
-import { resourceInfo } from '../elements/resource-info.js';
-import { resourceClasses, resourceStatuses, usages } from '../enumerations.js';
-import { content, only, perhaps } from '../jmf/content.js';
-import { childElements, type XmlElement } from '../xml/index.js';
+import { resourceInfo, resourceScopes } from '../elements/resource-info.js';
+import { misDetails } from '../elements/work.js';
+import { resourceClasses, resourceStatuses, updateMethods, usages } from '../enumerations.js';
+import { content, only, perhaps, signal } from '../jmf/content.js';
 
-const query = elementCodec('ResourceQuParams', {
+const query = fullElement('ResourceQuParams', {
   classes: optional('Classes', someOf(resourceClasses)),
   resourceNames: optional('ResourceName', tokens),
   resourceId: optional('ResourceID', text),
   productId: optional('ProductID', text),
   usage: optional('Usage', oneOf(usages)),
   processUsage: optional('ProcessUsage', text),
-  scope: optional('Scope', oneOf(['Allowed', 'Device', 'Present', 'Job', 'Estimate'])),
+  /** Resources of the job, or those the device has for any job. */
+  context: optional('Context', oneOf(['Job', 'Global'])),
+  scope: optional('Scope', oneOf(resourceScopes)),
   resourceDetails: optional('ResourceDetails', oneOf(['Brief', 'Full'])),
   lotId: optional('LotID', text),
+  lotDetails: optional('LotDetails', oneOf(['Brief', 'Full', 'Amount'])),
   location: optional('Location', text),
   exact: optional('Exact', boolean),
   jobId: optional('JobID', text),
@@ -35,35 +39,36 @@ const query = elementCodec('ResourceQuParams', {
   parts: children(part),
 });
 
-const resources: Field<readonly XmlElement[], false> = {
-  required: false,
-  read(el) {
-    const found = childElements(el).filter(({ local }) => !['Part', 'MISDetails', 'Comment'].includes(local));
-    return found.length === 0 ? undefined : found;
-  },
-  write: (found) => ({ children: found }),
-};
-
-const command = elementCodec('ResourceCmdParams', {
+const command = fullElement('ResourceCmdParams', {
   resourceName: optional('ResourceName', text),
   resourceId: optional('ResourceID', text),
   productId: optional('ProductID', text),
   usage: optional('Usage', oneOf(usages)),
   processUsage: optional('ProcessUsage', text),
   status: optional('Status', oneOf(resourceStatuses)),
+  activation: optional('Activation', oneOf(['Held', 'Active', 'TestRun', 'TestRunAndGo'])),
   productionAmount: optional('ProductionAmount', number),
-  updateMethod: optional('UpdateMethod', oneOf(['Complete', 'Incremental', 'Remove'])),
+  updateMethod: optional('UpdateMethod', oneOf(updateMethods)),
+  /** UpdateIDs of the resources that the command changes. */
+  updateIds: optional('UpdateIDs', tokens),
   exact: optional('Exact', boolean),
   jobId: optional('JobID', text),
   jobPartId: optional('JobPartID', text),
   queueEntryId: optional('QueueEntryID', text),
   parts: children(part),
-  resources,
+  misDetails: child(misDetails),
+  /** The resources, as they stand in the message. */
+  resources: kept(notNamed('Part', 'MISDetails', 'Comment', 'GeneralID', 'Preview', 'PreviewRef')),
 });
+
+const answered = content({ resources: children(resourceInfo) });
 
 export const resource = {
   QueryResource: perhaps(query, {}),
   CommandResource: only(command),
-  SignalResource: content({ resources: children(resourceInfo), query: child(query) }),
-  ResponseResource: content({ resources: children(resourceInfo) }),
+  SignalResource: signal({ resources: children(resourceInfo), query: child(query) }),
+  ResponseResource: answered,
+  AcknowledgeResource: answered,
+  /** Commands that the receiver shall send when what the subscription says has come true. */
+  RegistrationResource: only(command),
 };

@@ -1,8 +1,9 @@
-import { elementCodec, integer, optional, required, text, tokens } from '../codec/index.js';
+import { integer, optional, required, text, tokens } from '../codec/index.js';
+import { fullElement } from '../elements/base.js';
 import { nothing, only } from '../jmf/content.js';
 
 /** Sent by a device to whoever submitted the entry. */
-const params = elementCodec('ReturnQueueEntryParams', {
+const params = fullElement('ReturnQueueEntryParams', {
   queueEntryId: required('QueueEntryID', text),
   /** Where the ticket with its audits is. */
   url: required('URL', text),
@@ -15,4 +16,5 @@ const params = elementCodec('ReturnQueueEntryParams', {
 export const returnQueueEntry = {
   CommandReturnQueueEntry: only(params),
   ResponseReturnQueueEntry: nothing,
+  AcknowledgeReturnQueueEntry: nothing,
 };

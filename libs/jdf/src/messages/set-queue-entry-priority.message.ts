@@ -1,15 +1,19 @@
-import { child, elementCodec, optional, percent, required, text } from '../codec/index.js';
+import { child, optional, percent, required, text } from '../codec/index.js';
+import { fullElement } from '../elements/base.js';
 import { queueFilter } from '../elements/queue.js';
-import { only } from '../jmf/content.js';
+import { answerFilter, together } from '../jmf/content.js';
 import { queueAnswer } from '../jmf/entry-command.js';
 
-const params = elementCodec('QueueEntryPriParams', {
+const params = fullElement('QueueEntryPriParams', {
   priority: required('Priority', percent),
+  /** Which entry, until 1.4; … */
   queueEntryId: optional('QueueEntryID', text),
+  /** … which entries, since 1.5. */
   filter: child(queueFilter),
 });
 
 export const setQueueEntryPriority = {
-  CommandSetQueueEntryPriority: only(params),
+  CommandSetQueueEntryPriority: together(params, answerFilter),
   ResponseSetQueueEntryPriority: queueAnswer,
+  AcknowledgeSetQueueEntryPriority: queueAnswer,
 };

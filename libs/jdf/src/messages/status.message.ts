@@ -1,11 +1,11 @@
-import { boolean, child, children, elementCodec, oneOf, optional, text } from '../codec/index.js';
+import { boolean, child, children, oneOf, optional, text } from '../codec/index.js';
+import { fullElement } from '../elements/base.js';
 import { deviceInfo } from '../elements/device-info.js';
-import { notification } from '../elements/notification.js';
 import { part } from '../elements/part.js';
 import { queue } from '../elements/queue.js';
-import { content, perhaps } from '../jmf/content.js';
+import { content, perhaps, signal } from '../jmf/content.js';
 
-const params = elementCodec('StatusQuParams', {
+const params = fullElement('StatusQuParams', {
   deviceDetails: optional(
     'DeviceDetails',
     oneOf(['None', 'Brief', 'Modules', 'Details', 'Capability', 'Full']),
@@ -21,11 +21,6 @@ const params = elementCodec('StatusQuParams', {
 
 export const status = {
   QueryStatus: perhaps(params, {}),
-  SignalStatus: content({
-    devices: children(deviceInfo),
-    queue: child(queue),
-    query: child(params),
-    notification: child(notification),
-  }),
+  SignalStatus: signal({ devices: children(deviceInfo), queue: child(queue), query: child(params) }),
   ResponseStatus: content({ devices: children(deviceInfo), queue: child(queue) }),
 };

@@ -1,9 +1,10 @@
-import { children, elementCodec, optional, required, text } from '../codec/index.js';
+import { children, optional, required, text } from '../codec/index.js';
+import { fullElement } from '../elements/base.js';
 import { part } from '../elements/part.js';
 import { nothing, only } from '../jmf/content.js';
 
 /** Ends all subscriptions that match everything given here. */
-const params = elementCodec('StopPersChParams', {
+const params = fullElement('StopPersChParams', {
   url: required('URL', text),
   /** ID of the query that subscribed. */
   channelId: optional('ChannelID', text),
@@ -18,4 +19,5 @@ const params = elementCodec('StopPersChParams', {
 export const stopPersistentChannel = {
   CommandStopPersistentChannel: only(params),
   ResponseStopPersistentChannel: nothing,
+  AcknowledgeStopPersistentChannel: nothing,
 };

@@ -1,7 +1,8 @@
-import { boolean, child, elementCodec, optional, someOf, text, tokens } from '../codec/index.js';
+import { boolean, child, optional, someOf, text, tokens } from '../codec/index.js';
+import { fullElement } from '../elements/base.js';
 import { content, nothing } from '../jmf/content.js';
 
-const methods = elementCodec('SubmissionMethods', {
+const methods = fullElement('SubmissionMethods', {
   urlSchemes: optional('URLSchemes', tokens),
   packaging: optional('Packaging', someOf(['MIME', 'None'])),
   hotFolder: optional('HotFolder', text),

@@ -1,8 +1,10 @@
-import { boolean, child, elementCodec, type Of, optional, percent, required, text } from '../codec/index.js';
-import { queue, queueEntry } from '../elements/queue.js';
-import { content, only } from '../jmf/content.js';
+import { boolean, child, type Of, oneOf, optional, percent, required, text } from '../codec/index.js';
+import { fullElement } from '../elements/base.js';
+import { disposition } from '../elements/disposition.js';
+import { gangPolicies, queue, queueEntry } from '../elements/queue.js';
+import { answerFilter, content, together } from '../jmf/content.js';
 
-const params = elementCodec('QueueSubmissionParams', {
+const params = fullElement('QueueSubmissionParams', {
   /** Where the ticket is: an address, or cid: for a part of the same package. */
   url: required('URL', text),
   hold: optional('Hold', boolean),
@@ -15,12 +17,16 @@ const params = elementCodec('QueueSubmissionParams', {
   returnJmf: optional('ReturnJMF', text),
   watchUrl: optional('WatchURL', text),
   gangName: optional('GangName', text),
-  gangPolicy: optional('GangPolicy', text),
+  gangPolicy: optional('GangPolicy', oneOf(gangPolicies)),
   refId: optional('refID', text),
+  disposition: child(disposition),
 });
 export type QueueSubmission = Of<typeof params>;
 
+const answered = content({ entry: child(queueEntry), queue: child(queue) });
+
 export const submitQueueEntry = {
-  CommandSubmitQueueEntry: only(params),
-  ResponseSubmitQueueEntry: content({ entry: child(queueEntry), queue: child(queue) }),
+  CommandSubmitQueueEntry: together(params, answerFilter),
+  ResponseSubmitQueueEntry: answered,
+  AcknowledgeSubmitQueueEntry: answered,
 };

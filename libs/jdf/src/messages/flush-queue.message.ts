@@ -1,0 +1,24 @@
+import { child, requiredChild } from '../codec/index.js';
+import { fullElement } from '../elements/base.js';
+import { flushQueueParams } from '../elements/flush.js';
+import { queue, queueFilter } from '../elements/queue.js';
+import { answerFilter, content, signal } from '../jmf/content.js';
+
+/** Which entries were removed. */
+const flushQueueInfo = fullElement('FlushQueueInfo', { filter: requiredChild(queueFilter) });
+
+const asked = content({ params: child(flushQueueParams), ...answerFilter });
+const answered = content({ queue: child(queue), info: child(flushQueueInfo) });
+
+export const flushQueue = {
+  QueryFlushQueue: asked,
+  CommandFlushQueue: asked,
+  SignalFlushQueue: signal({
+    filter: child(queueFilter),
+    params: child(flushQueueParams),
+    queue: child(queue),
+    info: child(flushQueueInfo),
+  }),
+  ResponseFlushQueue: answered,
+  AcknowledgeFlushQueue: answered,
+};

@@ -1,0 +1,9 @@
+import { child, children } from '../codec/index.js';
+import { gangFilter, gangInfo } from '../elements/gang.js';
+import { content, perhaps, signal } from '../jmf/content.js';
+
+export const gangStatus = {
+  QueryGangStatus: perhaps(gangFilter, {}),
+  SignalGangStatus: signal({ filter: child(gangFilter), gangs: children(gangInfo) }),
+  ResponseGangStatus: content({ gangs: children(gangInfo) }),
+};

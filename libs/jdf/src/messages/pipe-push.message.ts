@@ -1,0 +1,10 @@
+import { pipeParams } from '../elements/pipe-params.js';
+import { only } from '../jmf/content.js';
+import { pipeAnswer } from '../jmf/pipe-answer.js';
+
+export const pipePush = {
+  CommandPipePush: only(pipeParams),
+  ResponsePipePush: pipeAnswer,
+  AcknowledgePipePush: pipeAnswer,
+  RegistrationPipePush: only(pipeParams),
+};

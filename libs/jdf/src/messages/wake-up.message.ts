@@ -1,0 +1,14 @@
+import { child } from '../codec/index.js';
+import { fullElement } from '../elements/base.js';
+import { deviceInfo } from '../elements/device-info.js';
+import { content, perhaps, signal } from '../jmf/content.js';
+
+const params = fullElement('WakeUpCmdParams', {});
+const answered = content({ device: child(deviceInfo) });
+
+export const wakeUp = {
+  CommandWakeUp: perhaps(params, {}),
+  SignalWakeUp: signal({ params: child(params), device: child(deviceInfo) }),
+  ResponseWakeUp: answered,
+  AcknowledgeWakeUp: answered,
+};

@@ -1,0 +1,138 @@
+/** Every message of the standard in every family, made from the official schema, through our reading and writing. */
+import fc from 'fast-check';
+import {
+  documentOf,
+  element,
+  JDF_NAMESPACE,
+  type Message,
+  messageTypes,
+  type NewMessage,
+  parseXml,
+  partsOfKind,
+  readJmf,
+  standardMessages,
+  writeJmf,
+  writeXml,
+  type XmlElement,
+  XSI_NAMESPACE,
+} from '#libs/jdf';
+import { type Fullness, MessageMaker } from './message-documents.js';
+import { messageKinds } from './schema-tree.js';
+import { schemaFaults } from './xmllint.js';
+
+const kinds = messageKinds();
+// In the standard's text and in none of its schema types (standard: messages of ganging).
+const beyondSchema = ['QueryGangStatus', 'ResponseGangStatus', 'SignalGangStatus'];
+
+const SEED = 20_260_101;
+
+interface Made {
+  readonly name: string;
+  readonly version: string;
+  readonly message: XmlElement;
+}
+
+function make(fullness: Fullness, version: string, runs: number): Made[] {
+  return kinds.flatMap((kind, i) =>
+    fc.sample(fc.gen(), { seed: SEED + i, numRuns: runs }).map((draw, run) => {
+      const { family, type } = partsOfKind(kind)!;
+      const message = new MessageMaker(fullness, version, draw).message(family, type);
+      return { name: `${kind}-${version}-${fullness}-${run}.jmf`, version, message };
+    }),
+  );
+}
+
+const made = [
+  ...make('least', '1.9', 1),
+  ...make('most', '1.9', 1),
+  ...make('some', '1.9', 3),
+  ...make('least', '1.4', 1),
+  ...make('most', '1.4', 1),
+  ...make('most', '1.2', 1),
+];
+
+const source = ({ version, message }: Made): string =>
+  writeXml(
+    documentOf(
+      element(
+        'JMF',
+        {
+          xmlns: JDF_NAMESPACE,
+          'xmlns:xsi': XSI_NAMESPACE,
+          SenderID: 'sender',
+          TimeStamp: '2024-07-25T10:00:00.000Z',
+          Version: version,
+        },
+        [message],
+      ),
+    ),
+  );
+
+function read(text: string): Message {
+  const doc = parseXml(text);
+  const jmf = doc.ok ? readJmf(doc.value) : doc;
+  if (!jmf.ok) throw new Error(JSON.stringify(jmf.problems));
+  return jmf.value.messages[0]!;
+}
+
+const write = (message: Message, version: string): string =>
+  writeJmf({ senderId: 'sender', timeStamp: 0, version, messages: [message as NewMessage] });
+
+/** Everything an element says, whatever the order it says it in. */
+function saying(el: XmlElement): string {
+  const attributes = el.attributes
+    .filter(({ name }) => !name.startsWith('xmlns'))
+    .map(({ name, value }) => `${name}=${JSON.stringify(value)}`)
+    .sort();
+  const inner = el.children.flatMap((child) => {
+    if (child.kind === 'element') return [saying(child)];
+    return child.kind === 'text' && child.value.trim() !== '' ? [JSON.stringify(child.value)] : [];
+  });
+  return `${el.local}(${attributes.join(' ')})[${inner.sort().join(' ')}]`;
+}
+
+function messageIn(text: string): XmlElement {
+  const doc = parseXml(text);
+  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
+  return doc.value.root.children.find((child) => child.kind === 'element')!;
+}
+
+describe('the table of messages', () => {
+  it('has the types and families of the schema, and of the text where the schema forgot them', () => {
+    expect(Object.keys(standardMessages).sort()).toEqual([...kinds, ...beyondSchema].sort());
+    expect(
+      messageTypes.flatMap(({ type, families }) => families.map((family) => family + type)).sort(),
+    ).toEqual(Object.keys(standardMessages).sort());
+  });
+});
+
+describe('every kind of message', () => {
+  it('is made for these tests as the schema has it', () => {
+    expect(schemaFaults(Object.fromEntries(made.map((one) => [one.name, source(one)])))).toEqual({});
+  });
+
+  it('is read without anything left over', () => {
+    const problems = made.flatMap((one) =>
+      read(source(one)).problems.map(({ message, path }) => `${one.name}: ${message} ${path}`),
+    );
+    expect([...new Set(problems)]).toEqual([]);
+  });
+
+  it('says the same when it is written again', () => {
+    const changed = made.flatMap((one) => {
+      const again = messageIn(write(read(source(one)), one.version));
+      return saying(again) === saying(one.message) ? [] : [[one.name, saying(one.message), saying(again)]];
+    });
+    expect(changed.slice(0, 3)).toEqual([]);
+  });
+
+  it('is read as the same value from what was written', () => {
+    const first = made.map((one) => write(read(source(one)), one.version));
+    expect(first.map((text, i) => write(read(text), made[i]!.version))).toEqual(first);
+  });
+
+  it('is valid against the schema when it is written', () => {
+    const written = made.map((one): [string, string] => [one.name, write(read(source(one)), one.version)]);
+    expect(schemaFaults(Object.fromEntries(written))).toEqual({});
+  });
+});
