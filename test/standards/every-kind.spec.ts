@@ -45,8 +45,7 @@ function make(fullness: Fullness, version: string, runs: number): Made[] {
 const made = [
   ...make('least', '1.9', 1),
   ...make('most', '1.9', 1),
-  ...make('some', '1.9', 3),
-  ...make('least', '1.4', 1),
+  ...make('some', '1.9', 1),
   ...make('most', '1.4', 1),
   ...make('most', '1.2', 1),
 ];
@@ -78,7 +77,13 @@ function read(text: string): Message {
 const write = (message: Message, version: string): string =>
   writeJmf({ senderId: 'sender', timeStamp: 0, version, messages: [message as NewMessage] });
 
-/** Everything an element says, whatever the order it says it in. */
+const sources = made.map(source);
+const values = sources.map(read);
+const written = values.map((message, i) => write(message, made[i]!.version));
+const named = (texts: readonly string[]): Record<string, string> =>
+  Object.fromEntries(texts.map((text, i) => [made[i]!.name, text]));
+
+/** Everything an element says, whatever the order it says it in; an element that says nothing is as good as none. */
 function saying(el: XmlElement): string {
   const attributes = el.attributes
     .filter(({ name }) => !name.startsWith('xmlns'))
@@ -88,7 +93,8 @@ function saying(el: XmlElement): string {
     if (child.kind === 'element') return [saying(child)];
     return child.kind === 'text' && child.value.trim() !== '' ? [JSON.stringify(child.value)] : [];
   });
-  return `${el.local}(${attributes.join(' ')})[${inner.sort().join(' ')}]`;
+  const told = inner.filter((text) => !/^\w+\(\)\[\]$/.test(text)).sort();
+  return `${el.local}(${attributes.join(' ')})[${told.join(' ')}]`;
 }
 
 function messageIn(text: string): XmlElement {
@@ -108,31 +114,29 @@ describe('the table of messages', () => {
 
 describe('every kind of message', () => {
   it('is made for these tests as the schema has it', () => {
-    expect(schemaFaults(Object.fromEntries(made.map((one) => [one.name, source(one)])))).toEqual({});
+    expect(schemaFaults(named(sources))).toEqual({});
   });
 
   it('is read without anything left over', () => {
-    const problems = made.flatMap((one) =>
-      read(source(one)).problems.map(({ message, path }) => `${one.name}: ${message} ${path}`),
+    const problems = values.flatMap((message, i) =>
+      message.problems.map((problem) => `${made[i]!.name}: ${problem.message} ${problem.path}`),
     );
-    expect([...new Set(problems)]).toEqual([]);
+    expect(problems).toEqual([]);
   });
 
   it('says the same when it is written again', () => {
-    const changed = made.flatMap((one) => {
-      const again = messageIn(write(read(source(one)), one.version));
-      return saying(again) === saying(one.message) ? [] : [[one.name, saying(one.message), saying(again)]];
+    const changed = made.flatMap(({ name, message }, i) => {
+      const [before, after] = [saying(message), saying(messageIn(written[i]!))];
+      return before === after ? [] : [[name, before, after]];
     });
     expect(changed.slice(0, 3)).toEqual([]);
   });
 
   it('is read as the same value from what was written', () => {
-    const first = made.map((one) => write(read(source(one)), one.version));
-    expect(first.map((text, i) => write(read(text), made[i]!.version))).toEqual(first);
+    expect(written.map((text, i) => write(read(text), made[i]!.version))).toEqual(written);
   });
 
   it('is valid against the schema when it is written', () => {
-    const written = made.map((one): [string, string] => [one.name, write(read(source(one)), one.version)]);
-    expect(schemaFaults(Object.fromEntries(written))).toEqual({});
+    expect(schemaFaults(named(written))).toEqual({});
   });
 });

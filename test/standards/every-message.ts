@@ -1,4 +1,4 @@
-/** One message of every kind, as the tests write them and read them back. Not used by the product. */
+/** Messages of the kinds that are exchanged most, as the tests write them and read them back. Not used by the product. */
 import { entryFilter, type NewMessage } from '#libs/jdf';
 
 const at = Date.UTC(2024, 6, 25, 10, 0, 0);
@@ -178,4 +178,15 @@ export const everyMessage: readonly NewMessage[] = [
     body: { url: 'http://127.0.0.1:7420/jmf', channelId: 'm5' },
   },
   { kind: 'ResponseStopPersistentChannel', id: 'm24', refId: 'm23', body: {} },
+  { kind: 'QueryGangStatus', id: 'm37', body: { gangNames: ['g1'] } },
+  { kind: 'SignalGangStatus', id: 'm38', body: { gangs: [{ gangName: 'g1', amount: 3 }] } },
+  { kind: 'ResponseGangStatus', id: 'm39', refId: 'm37', body: { gangs: [{ gangName: 'g1' }] } },
+  {
+    kind: 'QueryNotification',
+    id: 'm40',
+    subscription: { url: 'http://127.0.0.1:7420/jmf' },
+    employees: [{ id: 'e7', class: 'Implementation', status: 'Available', personalId: 'p7' }],
+    body: {},
+  },
+  { kind: 'QueryKnownControllers', id: 'm41', body: { filter: { urlTypes: ['JMF'] } } },
 ];

@@ -80,15 +80,8 @@ const carried: Readonly<Record<string, (id: string) => string>> = {
   ModulePool: () => '<ModulePool/>',
   TestPool: () => '<TestPool/>',
   AbstractStates: () => '<StringState Name="Brand"/>',
-  // In the message itself it is the resource; in other elements it is made like any other.
-  'Employee resource': (id) =>
-    `<Employee Class="Implementation" ID="${id}" Status="Available" PersonalID="7"/>`,
   Part: () => '<Part SheetName="S1" Side="Front"/>',
 };
-
-/** Stand-ins of the base message types for any content; only this type names them for its own. */
-const anyContent = new Set(['QueryTypeObj', 'ResponseTypeObj', 'CommandTypeObj', 'CommandOrQueryTypeObj']);
-const HOLDS_ANY = 'ResponseRepeatMessages';
 
 /** What a message makes no sense without, though the schema does not ask for it: the selection of what is meant. */
 const alsoRequired: Readonly<Record<string, readonly string[]>> = {
@@ -98,6 +91,9 @@ const alsoRequired: Readonly<Record<string, readonly string[]>> = {
   CommandResumeQueueEntry: ['ResumeQueueEntryParams', 'QueueEntryDef'],
   CommandSuspendQueueEntry: ['SuspendQueueEntryParams', 'QueueEntryDef'],
   CommandModifyNode: ['ModifyNodeCmdParams'],
+  CreateLink: ['ResourceLink'],
+  CreateResource: ['Resource'],
+  RemoveLink: ['ResourceLink'],
   CommandUpdateJDF: ['UpdateJDFCmdParams'],
   AbortQueueEntryParams: ['QueueFilter'],
   HoldQueueEntryParams: ['QueueFilter'],
@@ -130,17 +126,13 @@ export class MessageMaker {
     const attributes: Record<string, string> = {};
     for (const attribute of attributesOf(child)) {
       if (!this.#exists(attribute.versions)) continue;
-      if (attribute.required || this.#takes(depth)) attributes[attribute.name] = this.#value(attribute);
+      if (attribute.required || (!BRACKETS.has(child.name) && this.#takes(depth)))
+        attributes[attribute.name] = this.#value(attribute);
     }
-    const inner = childrenOf(child).filter(({ name }) => !GENERIC.has(name) && (depth > 0 || name !== 'Employee'));
-    // What a message may have the schema tells twice, for its family and its type. A validator that does not look
-    // ahead leaves the family when the type has the same: so what only some types tell again comes first.
-    const before = depth > 0 ? [] : [employee, ...inner.filter(({ name }) => ofFamily.has(name))];
-    const children: XmlNode[] = before.flatMap((one) => this.#perhaps(one, kind, depth));
-    if (isGeneric(child.type) && this.#takes(depth)) children.push(...generic());
-    for (const one of inner) {
-      if (depth === 0 && (ofFamily.has(one.name) || (anyContent.has(one.name) && kind !== HOLDS_ANY))) continue;
-      children.push(...this.#perhaps(one, kind, depth));
+    const children: XmlNode[] =
+      isGeneric(child.type) && !BRACKETS.has(child.name) && this.#takes(depth) ? generic() : [];
+    for (const inner of childrenOf(child)) {
+      if (!GENERIC.has(inner.name)) children.push(...this.#perhaps(inner, kind, depth));
     }
     return element(child.name, attributes, children);
   }
@@ -152,7 +144,7 @@ export class MessageMaker {
   }
 
   #inner(child: SchemaChild, depth: number): XmlElement[] {
-    const ready = carried[depth === 1 && child.name === 'Employee' ? 'Employee resource' : child.name];
+    const ready = carried[child.name];
     if (ready !== undefined) return [parsed(ready(this.#id()))];
     if (!child.abstract) return [this.#element(child, depth)];
     return substitutesOf(child.name).map((other) => this.#element(other, depth));
@@ -190,16 +182,8 @@ export class MessageMaker {
   }
 }
 
-const ofFamily = new Set(['Subscription', 'Trigger', 'Notification']);
-
-const employee: SchemaChild = {
-  name: 'Employee',
-  type: complexType('Employee_re'),
-  abstract: false,
-  required: false,
-  versions: {},
-  said: [],
-};
+// Nothing but the elements in them: what these say themselves is not in our views.
+const BRACKETS = new Set(['AmountPool', 'DeviceList']);
 
 const GENERIC = new Set(['Comment', 'GeneralID', 'Preview', 'PreviewRef']);
 

@@ -158,9 +158,16 @@ export const childrenOf = remembered(({ type, said }: SchemaPlace): SchemaChild[
       found.set(name, { ...child, required, versions: versionsOf(notes, name) });
     }
   };
-  for (const step of steps(type)) walk(step);
+  for (const step of contentSteps(type)) walk(step);
   return [...found.values()];
 });
+
+/** The steps whose content counts: a restriction takes the place of all before it. */
+function contentSteps(type: XmlElement): XmlElement[] {
+  const all = steps(type);
+  const last = all.map(({ local: kind }) => kind).lastIndexOf('restriction');
+  return last < 0 ? all : all.slice(last);
+}
 
 const childOf = remembered((declaration: XmlElement): SchemaChild => {
   const ref = attributeOf(declaration, 'ref');
@@ -178,7 +185,7 @@ const childOf = remembered((declaration: XmlElement): SchemaChild => {
 
 /** Whether a type may have Comment and GeneralID, by the group that nearly all types share. */
 export function isGeneric(type: XmlElement): boolean {
-  return steps(type).some((step) =>
+  return contentSteps(type).some((step) =>
     [...descendants(step)].some(
       (el) => el.local === 'group' && local(attributeOf(el, 'ref')) === 'GenericElements',
     ),

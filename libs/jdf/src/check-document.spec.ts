@@ -21,7 +21,7 @@ describe('checking a document of any kind', () => {
       ['jmf', '1.7', 'error JMF_PARAMETER_MISSING 2'],
       `<JMF ${JMF}>\n<Command ID="a" Type="SubmitQueueEntry"/></JMF>`,
     ],
-    [['jmf', '1.7', 'warning JMF_TYPE 1'], `<JMF ${JMF}><Query ID="a" Type="Track"/></JMF>`],
+    [['jmf', '1.7', 'warning JMF_TYPE 1'], `<JMF ${JMF}><Query ID="a" Type="Juggle"/></JMF>`],
     [['jmf', '1.7', 'error JMF_CONTENT 1'], `<JMF ${JMF}/>`],
     [
       ['xjdf', '2.1'],

@@ -41,7 +41,11 @@ function structureOf(doc: XmlDocument, rules: StructureRules): readonly Problem[
 function checkMessages(doc: XmlDocument): readonly Problem[] {
   const jmf = readJmf(doc);
   if (!jmf.ok) return jmf.problems;
-  return jmf.value.messages
-    .flatMap(({ problems }) => problems)
-    .map((problem) => (problem.code === 'JMF_TYPE' ? { ...problem, severity: 'warning' } : problem));
+  return (
+    jmf.value.messages
+      .flatMap(({ problems }) => problems)
+      // Unknown content the tables tell of already.
+      .filter(({ severity }) => severity === 'error')
+      .map((problem) => (problem.code === 'JMF_TYPE' ? { ...problem, severity: 'warning' } : problem))
+  );
 }

@@ -12,7 +12,7 @@ import {
   required,
   text,
 } from '../codec/index.js';
-import { fullElement } from './base.js';
+import { base, fullElement } from './base.js';
 
 const changedAttribute = fullElement('ChangedAttribute', {
   attributeName: required('AttributeName', text),
@@ -36,6 +36,8 @@ const removed = fullElement('Removed', { elements: kept(notGeneric) });
 
 /** What made a signal go out: a time or amount that was reached, or the changes since the last one. */
 export const trigger = elementCodec('Trigger', {
+  comment: base.comment,
+  generalIds: base.generalIds,
   repeatStep: optional('RepeatStep', integer),
   repeatTimeS: optional('RepeatTime', number),
   changedAttributes: children(changedAttribute),

@@ -18,7 +18,7 @@ import { notification } from '../elements/notification.js';
 import { channelModes, subscription } from '../elements/subscription.js';
 import { trigger } from '../elements/trigger.js';
 import { versions } from '../enumerations.js';
-import type { Family } from './message.js';
+import type { Family } from './family.js';
 
 const acknowledgeTypes = ['Received', 'Applied', 'Completed'] as const;
 

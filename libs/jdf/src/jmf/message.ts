@@ -2,12 +2,11 @@ import type { Instant, Problem } from '#libs/kernel';
 import type { Employee } from '../elements/device.js';
 import type { MessageBody, MessageKind } from '../messages/index.js';
 import type { XmlElement } from '../xml/index.js';
+import type { Family } from './family.js';
 import type { MessageHead } from './head.js';
 
+export { type Family, families } from './family.js';
 export type { MessageHead } from './head.js';
-
-export const families = ['Query', 'Command', 'Signal', 'Response', 'Acknowledge', 'Registration'] as const;
-export type Family = (typeof families)[number];
 
 /** Where a message was found, and what is wrong with it. */
 interface Found {

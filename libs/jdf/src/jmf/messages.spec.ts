@@ -1,13 +1,17 @@
+import { codes } from '#libs/kernel';
 import { everyMessage } from '../../../../test/standards/every-message.js';
+import type { QueueFilter } from '../elements/index.js';
 import { parseXml } from '../xml/index.js';
 import {
   entryFilter,
   type Jmf,
   type Message,
+  meaningOf,
   messageId,
   type NewMessage,
   readJmf,
   returnCodeOf,
+  returnCodes,
   writeJmf,
 } from './index.js';
 
@@ -44,11 +48,11 @@ describe('writing and reading messages', () => {
       timeStamp: at,
       messages: [
         everyMessage[0]!,
-        { kind: 'other', family: 'Response', type: 'Track', id: 'r1', refId: 'x', returnCode: 5 },
+        { kind: 'other', family: 'Response', type: 'Juggle', id: 'r1', refId: 'x', returnCode: 5 },
       ],
     });
     expect(text).toContain('Type="SubmitQueueEntry" xsi:type="CommandSubmitQueueEntry"');
-    expect(text).toContain('<Response ID="r1" refID="x" ReturnCode="5" Type="Track"/>');
+    expect(text).toContain('<Response ID="r1" refID="x" ReturnCode="5" Type="Juggle"/>');
   });
 
   it('makes IDs that XML allows of identifiers that begin with a digit', () => {
@@ -78,11 +82,11 @@ describe('reading what others send', () => {
     expect(message?.body).toEqual({ filter: entryFilter('q7'), endStatus: 'Aborted' });
   });
 
-  it('reads an Acknowledge as the Response that it stands for', () => {
+  it('reads an Acknowledge as a kind of its own', () => {
     const [message] = around('<Acknowledge ID="a1" Type="HoldQueueEntry" refID="c1"/>').messages;
     expect(message).toMatchObject({
       family: 'Acknowledge',
-      kind: 'ResponseHoldQueueEntry',
+      kind: 'AcknowledgeHoldQueueEntry',
       refId: 'c1',
       body: {},
     });
@@ -101,6 +105,65 @@ describe('reading what others send', () => {
   });
 });
 
+describe('content that the standard does not know', () => {
+  it('is kept and warned of, and does not keep the rest from being read', () => {
+    const [message] = around(
+      '<Query ID="a" Type="Track"><TrackFilter JobID="j" Colour="red"><Weather/></TrackFilter></Query>',
+    ).messages;
+    expect(message).toMatchObject({ kind: 'QueryTrack', body: { jobId: 'j' } });
+    expect(message!.problems.map(({ severity, code, path }) => [severity, code, path])).toEqual([
+      ['warning', 'JMF_CONTENT', '/JMF/Query/TrackFilter'],
+      ['warning', 'JMF_CONTENT', '/JMF/Query/TrackFilter/Weather'],
+    ]);
+  });
+
+  it('is not judged in a namespace of its own', () => {
+    const [message] = around(
+      '<Query ID="a" Type="Track"><TrackFilter xmlns:x="urn:example" x:Colour="red"><x:Weather/></TrackFilter></Query>',
+    ).messages;
+    expect(message!.problems).toEqual([]);
+  });
+});
+
+describe('the form until 1.4', () => {
+  const hold = (filter: QueueFilter, version: string) => {
+    const message = { kind: 'CommandHoldQueueEntry', id: 'c1', body: { filter } } as const;
+    return writeJmf({ senderId: 's', timeStamp: at, version, messages: [message] });
+  };
+
+  it('is written for a receiver of that time, where it can say what is meant', () => {
+    expect(hold(entryFilter('q7'), '1.4')).toContain('<QueueEntryDef QueueEntryID="q7"/>\n  </Command>');
+    expect(hold(entryFilter('q7'), '1.5')).toContain('<HoldQueueEntryParams>');
+    expect(hold({ statusList: ['Held'] }, '1.4')).toContain('<HoldQueueEntryParams>');
+  });
+});
+
+describe('what the schema forgot', () => {
+  // Found by validating: with its xsi:type a QueryNotification may not have the Subscription it is for.
+  it('is written without the schema type that has no room for it', () => {
+    const query = { kind: 'QueryNotification', id: 'n1', body: {} } as const;
+    const write = (message: NewMessage) => writeJmf({ senderId: 's', timeStamp: at, messages: [message] });
+    expect(write(query)).toContain('xsi:type="QueryNotification"');
+    expect(write({ ...query, subscription: { url: 'http://127.0.0.1/' } })).not.toContain(
+      'QueryNotification"',
+    );
+  });
+});
+
+describe('return codes', () => {
+  it('say what they mean, or what their range means', () => {
+    expect([meaningOf(105), meaningOf(0), meaningOf(199)]).toEqual([
+      'the entry is not in the queue',
+      'success',
+      'fault at the device or its controller',
+    ]);
+  });
+
+  it('of our own codes are all codes of the standard', () => {
+    expect(Object.values(codes).filter(({ jmf }) => !(jmf in returnCodes))).toEqual([]);
+  });
+});
+
 describe('faults in messages', () => {
   const fault = (message: Message | undefined) => ({
     kind: message?.kind,
@@ -112,7 +175,7 @@ describe('faults in messages', () => {
 
   // Return codes: JDF 1.4 specification, appendix D (5 not implemented, 6 invalid, 7 insufficient parameters, 4 invalid).
   it.each([
-    ['an unknown type', '<Query ID="a" Type="Track"/>', 5, '/JMF/Query'],
+    ['an unknown type', '<Query ID="a" Type="Juggle"/>', 5, '/JMF/Query'],
     ['a known type in a family it has not', '<Query ID="a" Type="SubmitQueueEntry"/>', 5, '/JMF/Query'],
     ['no parameters', '<Command ID="a" Type="SubmitQueueEntry"/>', 7, '/JMF/Command'],
     [
@@ -154,7 +217,7 @@ describe('faults in messages', () => {
   });
 
   it('serves the sound messages beside a faulty one', () => {
-    const { messages } = around('<Query ID="a" Type="Track"/><Query ID="b" Type="SubmissionMethods"/>');
+    const { messages } = around('<Query ID="a" Type="Juggle"/><Query ID="b" Type="SubmissionMethods"/>');
     expect(messages.map(({ kind }) => kind)).toEqual(['unread', 'QuerySubmissionMethods']);
   });
 

@@ -1,4 +1,5 @@
 import type { ElementCodec, Field, Fields, Findings } from '../codec/index.js';
+import { baseAttributes } from '../elements/base.js';
 import type { XmlElement } from '../xml/index.js';
 
 /** What is read of an element: attributes and elements by name, and elements kept whatever is in them. */
@@ -9,6 +10,11 @@ interface Known {
   /** A field reads in a way of its own, so nothing here can be called unknown. */
   opaque: boolean;
 }
+
+// Attributes of an element that is nothing but a bracket around others.
+const BASE = Object.values(baseAttributes).flatMap(({ place }) =>
+  place?.kind === 'attribute' ? [place.name] : [],
+);
 
 // In nearly every element of the standard, without a view of its own.
 const EVERYWHERE = new Set(['Comment', 'GeneralID', 'Preview', 'PreviewRef']);
@@ -39,7 +45,11 @@ function add({ place }: Field<unknown>, to: Known): void {
   else if (place.kind === 'child') to.elements.set(place.codec.name, ofCodec(place.codec));
   else {
     const inner = to.elements.get(place.wrapper) ?? known({});
-    const merged = { ...inner, attributes: new Set(inner.attributes), elements: new Map(inner.elements) };
+    const merged = {
+      ...inner,
+      attributes: new Set([...inner.attributes, ...BASE]),
+      elements: new Map(inner.elements),
+    };
     add(place.field, merged);
     to.elements.set(place.wrapper, merged);
   }

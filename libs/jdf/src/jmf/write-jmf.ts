@@ -22,8 +22,25 @@ export const JMF_VERSION = '1.9';
 // xs:ID is a name without colon: it cannot begin with a digit, as identifiers of ours may.
 const NAME = /^[\p{L}_][\p{L}\p{N}_.-]*$/u;
 
-/** Types of the standard that its schema forgot: an xsi:type would make such a message invalid. Source: JDF 1.9 schema. */
-const withoutSchemaType: ReadonlySet<string> = new Set(['GangStatus']);
+/**
+ * What the standard allows and the schema's own type of a message has forgotten: with an xsi:type such a message would
+ * be invalid, as a message of its family alone it is valid. GangStatus has no type at all. Source: JDF 1.9 schema.
+ */
+const forgotten: Readonly<Record<string, readonly string[]>> = {
+  QueryForceGang: ['Subscription'],
+  QueryKnownControllers: ['ControllerFilter'],
+  QueryNotification: ['Subscription'],
+  QueryRequestForAuthentication: ['Subscription'],
+  QueryFlushResources: ['Subscription'],
+  ResponseForceGang: ['Queue'],
+  SignalKnownControllers: ['ControllerFilter'],
+  SignalKnownSubscriptions: ['SubscriptionFilter'],
+};
+
+function hasSchemaType(family: Family, type: string, content: readonly XmlElement[]): boolean {
+  if (type === 'GangStatus') return false;
+  return !content.some(({ local }) => local === 'Employee' || forgotten[family + type]?.includes(local));
+}
 
 /** An identifier as the ID of a message: with a letter before it. */
 export function messageId(id: string): string {
@@ -84,10 +101,8 @@ function build(
   body: readonly XmlElement[],
 ): XmlElement {
   const written = writeFields(headFields[family], head as never);
-  const schemaType = known && !withoutSchemaType.has(type) ? family + type : undefined;
-  // The schema has the content of the family before that of the type.
-  return element(family, { ...written.attributes, Type: type, 'xsi:type': schemaType }, [
-    ...written.children,
-    ...body,
-  ]);
+  // In the schema's order: what is of the family before what is of the type.
+  const content = [...written.children, ...body];
+  const schemaType = known && hasSchemaType(family, type, content) ? family + type : undefined;
+  return element(family, { ...written.attributes, Type: type, 'xsi:type': schemaType }, content);
 }

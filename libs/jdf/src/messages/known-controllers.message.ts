@@ -1,6 +1,6 @@
 import { child, children, type Of, oneOf, optional, required, someOf, text } from '../codec/index.js';
 import { fullElement } from '../elements/base.js';
-import { content, perhaps, signal } from '../jmf/content.js';
+import { content, signal } from '../jmf/content.js';
 
 const urlTypes = ['JDFError', 'JDFInput', 'JDFOutput', 'JMF', 'SecureJMF'] as const;
 
@@ -17,7 +17,7 @@ const controller = fullElement('JDFController', {
 export type Controller = Of<typeof controller>;
 
 export const knownControllers = {
-  QueryKnownControllers: perhaps(filter, {}),
+  QueryKnownControllers: content({ filter: child(filter) }),
   SignalKnownControllers: signal({ filter: child(filter), controllers: children(controller) }),
   ResponseKnownControllers: content({ controllers: children(controller) }),
 };

@@ -1,4 +1,4 @@
-import { type Family, families } from '../jmf/message.js';
+import { type Family, families } from '../jmf/family.js';
 import { standardMessages } from './index.js';
 
 export interface MessageType {
