@@ -1,12 +1,4 @@
-import {
-  child,
-  type ElementCodec,
-  type Findings,
-  required,
-  requiredChild,
-  text,
-  type ValueOf,
-} from '../codec/index.js';
+import { child, type ElementCodec, type Findings, requiredChild, type ValueOf } from '../codec/index.js';
 import { fullElement } from '../elements/base.js';
 import { type QueueFilter, queue, queueEntryDef, queueFilter } from '../elements/queue.js';
 import { firstChild, type XmlElement } from '../xml/index.js';
@@ -29,11 +21,8 @@ export function entryFilter(queueEntryId: string): QueueFilter {
 }
 
 /** The entry that the form until 1.4 can name, if the filter says nothing else. */
-function onlyEntry(filter: QueueFilter): string | undefined {
-  const { entries, ...rest } = filter;
-  const [entry, more] = entries ?? [];
-  const plain = more === undefined && Object.keys({ ...rest, ...entry }).length === 1;
-  return plain ? entry?.queueEntryId : undefined;
+function onlyEntry({ entries, ...rest }: QueueFilter) {
+  return entries?.length === 1 && Object.keys(rest).length === 0 ? entries[0] : undefined;
 }
 
 /**
@@ -61,8 +50,8 @@ export function selectingCommand<F>(
       findings.missing(message, `${paramsName} with a QueueFilter`);
       return undefined;
     }
-    const id = required('QueueEntryID', text).read(def, findings);
-    return id === undefined ? undefined : { ...inOldForm, filter: entryFilter(id) };
+    const entry = queueEntryDef.read(def, findings);
+    return entry && { ...inOldForm, filter: { entries: [entry] } };
   };
   return {
     fields,
@@ -78,7 +67,7 @@ export function selectingCommand<F>(
       const entry = isBefore(version, '1.5') ? onlyEntry(body.filter) : undefined;
       const main =
         entry !== undefined && fitsOldForm(body as unknown as ValueOf<F>)
-          ? queueEntryDef.write({ queueEntryId: entry })
+          ? queueEntryDef.write(entry)
           : params.write(body as unknown as EntrySelection & ValueOf<F>);
       return answerFilter === undefined ? [main] : [main, queueFilter.write(answerFilter)];
     },
