@@ -28,6 +28,7 @@ const READERS = 2;
 /** Plant seconds to a real one in the demo. */
 const DEMO_SPEED = 60;
 
+/** Whether time runs by the plant clock (demo or a stated speed) and not by real UTC. */
 export function runsOnPlantTime(settings: Settings): boolean {
   return settings.DEMO || settings.DEMO_SPEED !== undefined;
 }

@@ -164,6 +164,7 @@ const handlers: Readonly<Partial<Record<MessageKind, Handler>>> = {
   CommandStopPersistentChannel: stopChannel,
 };
 
+/** What answers a kind of message; undefined for one that the device does not know. */
 export function handlerOf(kind: string): Handler | undefined {
   return Object.hasOwn(handlers, kind) ? handlers[kind as MessageKind] : undefined;
 }

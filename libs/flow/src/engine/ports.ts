@@ -31,6 +31,7 @@ export interface EnginePorts {
   readonly deviceId: string;
 }
 
+/** What a decision may know of the outside: the time now and the maker of identifiers. */
 export function contextOf(ports: Pick<EnginePorts, 'clock' | 'ids'>): DecisionContext {
   return { now: ports.clock.now(), ids: ports.ids };
 }

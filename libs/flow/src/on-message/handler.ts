@@ -32,6 +32,7 @@ export interface Registered {
   readonly handle: Handler;
 }
 
+/** Registers a handler for a kind of message. */
 export function on<K extends MessageKind>(kind: K, handle: Handler<K>): Registered {
   return { kind, handle: handle as unknown as Handler };
 }
@@ -46,10 +47,12 @@ export function answer<K extends Extract<MessageKind, `Response${string}`>>(
 
 export const ok: Answer = { ok: true };
 
+/** A refusal with its code; the code table has the ReturnCode. */
 export function no(code: Code, text: string): Answer {
   return { ok: false, code, text };
 }
 
+/** A refusal for problems: the code of the first error, the words of all. */
 export function noBecause(problems: readonly Problem[]): Answer {
   const first = problems.find((problem) => problem.severity === 'error') ?? problems[0]!;
   return no(

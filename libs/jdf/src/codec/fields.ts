@@ -14,6 +14,7 @@ import type { ValueType } from './value-type.js';
 
 export type * from './field.js';
 
+/** An attribute that must be there; a finding where it is not. */
 export function required<T>(name: string, type: ValueType<T>): Field<T, true> {
   return {
     ...attribute(name, type),
@@ -27,6 +28,7 @@ export function required<T>(name: string, type: ValueType<T>): Field<T, true> {
   };
 }
 
+/** An attribute that may be there; undefined where it is not. */
 export function optional<T>(name: string, type: ValueType<T>): Field<T, false> {
   return {
     ...attribute(name, type),
@@ -153,6 +155,7 @@ export function readFields<F>(fields: F, el: XmlElement, findings: Findings): Va
   return findings.problems.length > before || findings.full ? undefined : (value as ValueOf<F>);
 }
 
+/** The attributes and children that say a value, in the order of its fields. */
 export function writeFields<F>(fields: F, value: ValueOf<F>): Required<Written> {
   const attributes: Record<string, string> = {};
   const made: XmlElement[] = [];

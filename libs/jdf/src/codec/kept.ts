@@ -25,11 +25,12 @@ export function keptOne(fits: (local: string) => boolean): Field<XmlElement, fal
   };
 }
 
-/** Names for `kept`: these, or all but these. */
+/** Names for `kept`: these. */
 export function named(...names: readonly string[]): (local: string) => boolean {
   return (local) => names.includes(local);
 }
 
+/** Names for `kept`: all but these. */
 export function notNamed(...names: readonly string[]): (local: string) => boolean {
   return (local) => !names.includes(local);
 }

@@ -13,6 +13,7 @@ export function parseNumber(text: string): number | undefined {
   return DECIMAL.test(value) ? Number(value) + 0 : infinity(value);
 }
 
+/** A number as the standard spells it; INF and -INF without a bound. */
 export function formatNumber(value: number): string {
   if (Number.isFinite(value)) return String(value);
   return value > 0 ? 'INF' : '-INF';

@@ -91,7 +91,7 @@ function both(a: readonly PartKeys[], b: readonly PartKeys[]): readonly PartKeys
   return a.flatMap((one) => b.flatMap((two) => (compatible(one, two) ? [{ ...one, ...two }] : [])));
 }
 
-export function isLocked(resource: XmlElement): boolean {
+function isLocked(resource: XmlElement): boolean {
   return attributeOf(resource, 'Locked')?.trim() === 'true';
 }
 

@@ -16,6 +16,7 @@ export interface Inventory {
   readonly holding: ReadonlyMap<string, Pooled>;
 }
 
+/** Nodes, resources and what holds an ID, of a node and all below it. Where an ID is there twice, the first counts. */
 export function inventoryOf(root: XmlElement): Inventory {
   const nodes = new Map<string, XmlElement>();
   const resources = new Map<string, Pooled>();

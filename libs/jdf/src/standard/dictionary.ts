@@ -78,6 +78,7 @@ export function inForm<F extends { readonly forms: readonly ResourceForm[] | nul
   return facts.filter(({ forms }) => forms === null || form === null || forms.includes(form));
 }
 
+/** Whether one of several children stands here. */
 export function isChoice(fact: ParticleFact): fact is Extract<ParticleFact, { choice: unknown }> {
   return 'choice' in fact;
 }
@@ -87,6 +88,7 @@ export function childFacts(content: readonly ParticleFact[]): ChildFact[] {
   return content.flatMap((fact) => (isChoice(fact) ? fact.choice : [fact]));
 }
 
+/** Attributes of a kind: those of its base, replaced or added to by its own. */
 export function attributeMap(
   base: ElementType | null,
   own: readonly AttributeFact[],
@@ -96,6 +98,7 @@ export function attributeMap(
   return { attributes, required: [...attributes.values()].filter(({ required }) => required) };
 }
 
+/** Children of a kind: those of its base, replaced or added to by its own; a limited one may come as a reference. */
 export function childMap(
   base: ReadonlyMap<string, ChildType> | undefined,
   own: readonly ChildType[],

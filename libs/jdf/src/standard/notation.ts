@@ -85,6 +85,7 @@ export function readLists(table: string): Map<string, readonly string[]> {
   );
 }
 
+/** Reads a table of element kinds. Throws where a row breaks the notation above: the tables are ours. */
 export function readKinds(table: string): KindRow[] {
   const rows: { head: string; attributes: AttributeFact[]; content: ParticleFact[] }[] = [];
   for (const line of linesOf(table)) {

@@ -7,6 +7,7 @@ export interface Placed<T> {
   readonly path: string;
 }
 
+/** A value read from an element, with its line and XPath. */
 export function placed<T>(doc: XmlDocument, at: XmlElement, value: T): Placed<T> {
   return { value, line: at.line || null, path: pathOf(doc, at) };
 }

@@ -1,4 +1,12 @@
-import { attributeOf, pathOf, type XmlAttribute, type XmlDocument, type XmlElement } from '../xml/index.js';
+import {
+  attributeOf,
+  pathOf,
+  XMLNS_NAMESPACE,
+  type XmlAttribute,
+  type XmlDocument,
+  type XmlElement,
+  XSI_NAMESPACE,
+} from '../xml/index.js';
 
 /** Something that the other generation cannot say. */
 export interface Lost {
@@ -7,9 +15,6 @@ export interface Lost {
   readonly what: string;
   readonly line: number | null;
 }
-
-const XMLNS = 'http://www.w3.org/2000/xmlns/';
-const XSI = 'http://www.w3.org/2001/XMLSchema-instance';
 
 /**
  * The book over what was carried across. Whatever of the source was neither entered as carried nor as lost is found at
@@ -88,7 +93,8 @@ export class Ledger {
       return;
     }
     for (const attribute of el.attributes) {
-      if (attribute.uri === XMLNS || attribute.uri === XSI || this.isCarried(attribute)) continue;
+      if (attribute.uri === XMLNS_NAMESPACE || attribute.uri === XSI_NAMESPACE || this.isCarried(attribute))
+        continue;
       const what = this.#lost.get(attribute) ?? 'has no place in the other generation';
       const path = `${pathOf(this.#doc, el)}/@${attribute.name}`;
       found.push({ path, what: `${attribute.name}="${attribute.value}": ${what}`, line: el.line || null });

@@ -17,7 +17,7 @@ export const PIPE_OPERATIONS: Readonly<Record<string, string>> = {
   PipePush: 'Push',
 };
 
-export const FAMILIES = ['Query', 'Command', 'Signal', 'Response'] as const;
+const FAMILIES = ['Query', 'Command', 'Signal', 'Response'] as const;
 
 /** The type of a message in the newer generation, whose name says family and type. */
 export function newerType(type: string): string {
@@ -31,6 +31,7 @@ export function familyOf(name: string): { readonly family: string; readonly type
   return family === undefined ? undefined : { family, type: name.slice(family.length) };
 }
 
+/** The message of the older generation for an operation on a pipe; undefined if there is none. */
 export function olderPipe(operation: string): string | undefined {
   return Object.entries(PIPE_OPERATIONS).find(([, newer]) => newer === operation)?.[0];
 }

@@ -216,10 +216,12 @@ const byOlder = new Map(rows.map((one) => [one.jdf, one]));
 const byNewer = new Map<string, Row>();
 for (const one of rows) if (!byNewer.has(one.xjdf) || one.jdf === one.xjdf) byNewer.set(one.xjdf, one);
 
+/** The row of an element of the older generation; undefined where it goes by the facts alone. */
 export function rowOfOlder(local: string): Row | undefined {
   return byOlder.get(local);
 }
 
+/** The row of an element of the newer generation, that of the same name first. */
 export function rowOfNewer(local: string): Row | undefined {
   return byNewer.get(local);
 }

@@ -11,6 +11,7 @@ export interface Source {
   readonly children: readonly XmlElement[];
 }
 
+/** An element as it stands, nothing inherited. */
 export function sourceOf(el: XmlElement): Source {
   return { el, attributes: el.attributes, children: elementsIn(el) };
 }
@@ -30,8 +31,22 @@ export function effectiveSource(chain: readonly XmlElement[]): Source {
   return { el, attributes, children };
 }
 
+/** Child elements of any name and namespace. */
 export function elementsIn(el: XmlElement): XmlElement[] {
   return el.children.filter((node): node is XmlElement => node.kind === 'element');
+}
+
+/** The source without some of its children and attributes. */
+export function without(
+  source: Source,
+  children: readonly XmlElement[],
+  attributes: readonly string[] = [],
+): Source {
+  return {
+    ...source,
+    attributes: source.attributes.filter(({ local, uri }) => uri !== '' || !attributes.includes(local)),
+    children: source.children.filter((child) => !children.includes(child)),
+  };
 }
 
 /** Inline element and reference mean the same. */
@@ -61,6 +76,7 @@ export interface Kept {
   readonly by: XmlElement;
 }
 
+/** Nothing overflowing yet, for one partition. */
 export function overflowFor(
   keys: PartKeys,
   kept: readonly Kept[] = [],

@@ -194,7 +194,8 @@ export function complete(direction: Direction, source: Source, draft: Draft): st
   return undefined;
 }
 
-export function finish(direction: Direction, draft: Draft): XmlElement {
+/** The element that a draft has become, its children in the order of its kind. */
+export function finish(direction: Pick<Direction, 'uri'>, draft: Draft): XmlElement {
   const attributes = [...[...draft.attributes].map(([name, value]) => made(name, value)), ...draft.foreign];
   const el: XmlElement = {
     kind: 'element',

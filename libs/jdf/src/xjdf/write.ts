@@ -1,8 +1,7 @@
-import { cloneElement, type XmlAttribute, type XmlElement } from '../xml/index.js';
+import { cloneElement, XMLNS_NAMESPACE, type XmlAttribute, type XmlElement } from '../xml/index.js';
 import type { ElementShape } from './facts.js';
 
-const XMLNS = 'http://www.w3.org/2000/xmlns/';
-
+/** An attribute without a namespace. */
 export function attribute(name: string, value: string): XmlAttribute {
   return { name, prefix: '', local: name, uri: '', value };
 }
@@ -22,29 +21,19 @@ export function adopted(el: XmlElement): XmlElement {
   const copy = cloneElement(el);
   const needed = new Map<string, string>();
   collect(copy, new Set(), needed);
-  const declarations = [...needed].map(([prefix, uri]): XmlAttribute => {
-    const name = prefix === '' ? 'xmlns' : `xmlns:${prefix}`;
-    return {
-      name,
-      prefix: prefix === '' ? '' : 'xmlns',
-      local: prefix === '' ? 'xmlns' : prefix,
-      uri: XMLNS,
-      value: uri,
-    };
-  });
-  return { ...copy, attributes: [...copy.attributes, ...declarations] };
+  return { ...copy, attributes: [...copy.attributes, ...declarationsOf(needed)] };
 }
 
 function collect(el: XmlElement, around: ReadonlySet<string>, needed: Map<string, string>): void {
   const declared = new Set(around);
   for (const { uri, prefix, local } of el.attributes) {
-    if (uri === XMLNS) declared.add(prefix === '' ? '' : local);
+    if (uri === XMLNS_NAMESPACE) declared.add(prefix === '' ? '' : local);
   }
   const use = (prefix: string, uri: string): void => {
     if (!declared.has(prefix) && prefix !== 'xml' && !needed.has(prefix)) needed.set(prefix, uri);
   };
   use(el.prefix, el.uri);
-  for (const { prefix, uri } of el.attributes) if (prefix !== '' && uri !== XMLNS) use(prefix, uri);
+  for (const { prefix, uri } of el.attributes) if (prefix !== '' && uri !== XMLNS_NAMESPACE) use(prefix, uri);
   for (const child of el.children) if (child.kind === 'element') collect(child, declared, needed);
 }
 
@@ -56,7 +45,7 @@ export function declaredAtRoot(root: XmlElement, like: XmlElement): XmlElement {
   const needed = new Map<string, string>([['', root.uri]]);
   for (const { uri, prefix, local, value } of like.attributes) {
     if (
-      uri === XMLNS &&
+      uri === XMLNS_NAMESPACE &&
       prefix !== '' &&
       !value.startsWith('http://www.CIP4.org/JDFSchema_') &&
       !value.startsWith('http://www.w3.org/')
@@ -64,15 +53,15 @@ export function declaredAtRoot(root: XmlElement, like: XmlElement): XmlElement {
       needed.set(local, value);
   }
   collect(root, new Set(['']), needed);
-  const declarations = [...needed].map(([prefix, uri]): XmlAttribute => {
-    const name = prefix === '' ? 'xmlns' : `xmlns:${prefix}`;
-    return {
-      name,
-      prefix: prefix === '' ? '' : 'xmlns',
-      local: prefix === '' ? 'xmlns' : prefix,
-      uri: XMLNS,
-      value: uri,
-    };
-  });
-  return { ...root, attributes: [...root.attributes, ...declarations] };
+  return { ...root, attributes: [...root.attributes, ...declarationsOf(needed)] };
+}
+
+function declarationsOf(needed: ReadonlyMap<string, string>): XmlAttribute[] {
+  return [...needed].map(([prefix, uri]) => ({
+    name: prefix === '' ? 'xmlns' : `xmlns:${prefix}`,
+    prefix: prefix === '' ? '' : 'xmlns',
+    local: prefix === '' ? 'xmlns' : prefix,
+    uri: XMLNS_NAMESPACE,
+    value: uri,
+  }));
 }

@@ -19,6 +19,7 @@ export function childElements(el: XmlElement, local?: string, uri: string = el.u
   return found;
 }
 
+/** The first child element of a name, in the namespace of its parent unless told another. */
 export function firstChild(el: XmlElement, local: string, uri: string = el.uri): XmlElement | undefined {
   for (const child of el.children) {
     if (child.kind === 'element' && child.local === local && child.uri === uri) return child;

@@ -79,6 +79,7 @@ function decoded(bytes: Uint8Array, charset: string): string | undefined {
   }
 }
 
+/** Whether a control character other than a tab is in a text. */
 export function hasControl(text: string): boolean {
   return [...text].some((c) => c.charCodeAt(0) < 0x20 && c !== '\t');
 }

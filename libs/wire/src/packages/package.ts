@@ -56,6 +56,7 @@ export function broken(message: string, part: string | null = null): Problem {
   return error('PACKAGE_BROKEN', message, { path: part });
 }
 
+/** A limit that the package is over; the message names it. */
 export function overLimit(message: string, part: string | null = null): Problem {
   return error('PACKAGE_LIMIT', message, { path: part });
 }
@@ -65,10 +66,12 @@ export function loose(message: string, part: string): Problem {
   return warning('PACKAGE_FORM', message, { path: part });
 }
 
+/** `broken` as a refusal. */
 export function refuseBroken<T>(message: string, part: string | null = null): Result<T> {
   return refuse(broken(message, part));
 }
 
+/** `overLimit` as a refusal. */
 export function refuseLimit<T>(message: string, part: string | null = null): Result<T> {
   return refuse(overLimit(message, part));
 }

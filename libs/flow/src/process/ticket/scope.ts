@@ -29,6 +29,7 @@ export function filesOf(file: TicketFile, original: StoredDocument | null): read
   }
 }
 
+/** What each step of a plan needs for its ticket: files, plant and identifiers, the same for all steps. */
 export function scopes(
   plan: Plan,
   plant: Plant | null,

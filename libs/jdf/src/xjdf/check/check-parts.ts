@@ -1,6 +1,7 @@
 import type { Findings } from '../../codec/index.js';
-import { keysOf, type PartKeys } from '../../elements/part.js';
+import { keysOf } from '../../elements/part.js';
 import { childElements, type XmlElement } from '../../xml/index.js';
+import { spelledKeys } from '../resource-set.js';
 
 /** Keys whose values the standard lists: parts that name all of them name the whole. */
 const ALL_VALUES: Readonly<Record<string, readonly string[]>> = { Side: ['Front', 'Back'] };
@@ -15,7 +16,7 @@ export function checkParts(set: XmlElement, findings: Findings): void {
     for (const part of parts) mixed(part, first, findings);
     first ??= parts[0];
     for (const part of parts) {
-      const key = spelled(keysOf(part));
+      const key = spelledKeys(keysOf(part));
       const other = seen.get(key);
       if (other !== undefined && other !== resource) {
         findings.warning(
@@ -49,8 +50,8 @@ function overspecified(parts: readonly XmlElement[], findings: Findings): void {
     for (const part of parts) {
       const { [key]: value, ...rest } = keysOf(part);
       if (value === undefined) continue;
-      const found = groups.get(spelled(rest)) ?? new Set<string>();
-      groups.set(spelled(rest), found.add(value));
+      const found = groups.get(spelledKeys(rest)) ?? new Set<string>();
+      groups.set(spelledKeys(rest), found.add(value));
     }
     if (![...groups.values()].some((found) => values.every((value) => found.has(value)))) continue;
     findings.error(
@@ -60,8 +61,4 @@ function overspecified(parts: readonly XmlElement[], findings: Findings): void {
       `What holds for all of them is one Part without ${key}.`,
     );
   }
-}
-
-function spelled(keys: PartKeys): string {
-  return JSON.stringify(Object.entries(keys).sort(([a], [b]) => (a < b ? -1 : 1)));
 }

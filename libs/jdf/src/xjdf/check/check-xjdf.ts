@@ -8,6 +8,7 @@ import {
   type XmlElement,
 } from '../../xml/index.js';
 import { xjdfVocabulary } from '../facts.js';
+import { BESIDE_SPECIFIC } from '../resource-set.js';
 import { checkParts } from './check-parts.js';
 import { checkReferences } from './check-references.js';
 
@@ -31,15 +32,13 @@ export function checkXjdf(doc: XmlDocument): readonly Problem[] {
   return findings.problems;
 }
 
-const COMMON: ReadonlySet<string> = new Set(['AmountPool', 'Comment', 'GeneralID', 'Part']);
-
 /** At most one specific resource, called as its set. One that says nothing may be left out. */
 function checkResources(set: XmlElement, findings: Findings): void {
   const name = attributeOf(set, 'Name') ?? '';
   for (const resource of childElements(set, 'Resource')) {
     const specific = resource.children.filter(
       (child): child is XmlElement =>
-        child.kind === 'element' && (child.uri !== set.uri || !COMMON.has(child.local)),
+        child.kind === 'element' && (child.uri !== set.uri || !BESIDE_SPECIFIC.has(child.local)),
     );
     const own = specific.filter(({ uri }) => uri === set.uri);
     if (own.length > 1) {

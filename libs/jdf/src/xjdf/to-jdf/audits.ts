@@ -1,11 +1,10 @@
 import { attributeOf, childElements, firstChild, type XmlElement } from '../../xml/index.js';
 import { jdfVocabulary } from '../facts.js';
 import { attributeNode } from '../ledger.js';
-import { type Overflow, overflowFor, type Source, sourceOf } from '../source.js';
+import { type Overflow, overflowFor, type Source, sourceOf, without } from '../source.js';
 import { carryAttribute, complete, type Direction, Draft, fillDraft, finish } from '../translate.js';
 import { partOf } from './elements.js';
 import { toldBy } from './resource-info.js';
-import { without } from './rules/rule.js';
 import type { Ticket } from './ticket.js';
 
 interface Desk {

@@ -8,6 +8,7 @@ import {
   JDF_NAMESPACE,
   type XmlDocument,
   type XmlElement,
+  XSI_NAMESPACE,
 } from '../../xml/index.js';
 import { jdfVocabulary } from '../facts.js';
 import { attributeNode } from '../ledger.js';
@@ -249,8 +250,6 @@ function nodeContent(ticket: Ticket, direction: Direction, root: XmlElement): Xm
   });
 }
 
-const XSI = 'http://www.w3.org/2001/XMLSchema-instance';
-
 /** Nodes with their type said as the schema knows it, where it knows it and allows all the links. */
 function typed(node: XmlElement): XmlElement {
   const type = attributeOf(node, 'Type') ?? '';
@@ -261,6 +260,6 @@ function typed(node: XmlElement): XmlElement {
   const pool = jdfVocabulary.shape(type)?.byName.get('ResourceLinkPool');
   const allowed = pool !== undefined && links.every(({ local }) => jdfVocabulary.mayHold(pool.shape, local));
   if (!allowed) return { ...node, children };
-  const xsi = { name: 'xsi:type', prefix: 'xsi', local: 'type', uri: XSI, value: type };
+  const xsi = { name: 'xsi:type', prefix: 'xsi', local: 'type', uri: XSI_NAMESPACE, value: type };
   return { ...node, attributes: [...node.attributes, xsi], children };
 }

@@ -29,11 +29,12 @@ export function refElement(target: Target, out: Draft): XmlElement | undefined {
   const draft = new Draft(name, jdfVocabulary.shape(place.shape)!);
   draft.attributes.set('rRef', target.id);
   if (Object.keys(target.keys).length > 0) draft.children.push(partOf(target.keys));
-  return finish({ uri: JDF_NAMESPACE } as Direction, draft);
+  return finish({ uri: JDF_NAMESPACE }, draft);
 }
 
+/** The Part element of a partition. */
 export function partOf(keys: Readonly<Record<string, string>>): XmlElement {
   const part = new Draft('Part', jdfVocabulary.shape('Part')!);
   for (const [name, value] of Object.entries(keys)) part.attributes.set(name, value);
-  return finish({ uri: JDF_NAMESPACE } as Direction, part);
+  return finish({ uri: JDF_NAMESPACE }, part);
 }

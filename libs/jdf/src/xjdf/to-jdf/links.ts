@@ -3,13 +3,13 @@ import type { PartKeys } from '../../elements/part.js';
 import { attributeOf, childElements, firstChild, type XmlElement } from '../../xml/index.js';
 import { jdfVocabulary } from '../facts.js';
 import { attributeNode } from '../ledger.js';
+import { OF_LINK } from '../resource-set.js';
 import { overflowFor } from '../source.js';
 import { carryAttribute, type Direction, Draft, finish } from '../translate.js';
 import { partOf } from './elements.js';
 import type { Bundle, Leaf } from './sets.js';
 import type { Ticket } from './ticket.js';
 
-const OF_LINK = ['Orientation', 'Transformation', 'Start', 'StartOffset', 'Duration'] as const;
 const AMOUNTS = ['Amount', 'MinAmount', 'MaxAmount'] as const;
 
 /** The link of a node to a resource that a set used, with the amounts that the Resources had. */

@@ -14,13 +14,12 @@ import {
 import { jdfVocabulary } from '../facts.js';
 import { attributeNode } from '../ledger.js';
 import { familyOf, olderPipe } from '../message-names.js';
-import { type Overflow, overflowFor, sourceOf } from '../source.js';
+import { type Overflow, overflowFor, sourceOf, without } from '../source.js';
 import type { Converted } from '../to-xjdf/convert.js';
 import { carryAttribute, complete, type Direction, Draft, fillDraft, finish } from '../translate.js';
 import { declaredAtRoot } from '../write.js';
 import { toOlder } from './direction.js';
 import { olderResourceInfos } from './resource-info.js';
-import { without } from './rules/rule.js';
 import { bundlesOf } from './sets.js';
 import { Ticket } from './ticket.js';
 import { writeBundle } from './write-resource.js';

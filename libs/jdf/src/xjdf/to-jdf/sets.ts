@@ -5,6 +5,7 @@ import { attributeOf, childElements, writeElement, type XmlElement } from '../..
 import { jdfVocabulary } from '../facts.js';
 import { usableId } from '../ids.js';
 import { attributeNode } from '../ledger.js';
+import { BESIDE_SPECIFIC } from '../resource-set.js';
 import { rowOfNewer } from '../rows.js';
 import { asToken } from '../values.js';
 import type { Ticket } from './ticket.js';
@@ -184,7 +185,7 @@ function bySignature(leaf: Leaf): Leaf[] {
 }
 
 function leafOf(ticket: Ticket, resource: XmlElement): Leaf {
-  const specific = childElements(resource).find((child) => !COMMON.has(child.local));
+  const specific = childElements(resource).find((child) => !BESIDE_SPECIFIC.has(child.local));
   const kept = keptNames(resource);
   const contactTypes: string[] = [];
   let dropId: string | undefined;
@@ -237,6 +238,7 @@ function rangeOf(key: string, value: string): string {
   return from === to ? from : `${from} ~ ${to}`;
 }
 
+/** The names that an element's GeneralID remember as they were before they became tokens. */
 export function keptNames(el: XmlElement): { name: string; original: string; by: XmlElement }[] {
   return childElements(el, 'GeneralID').flatMap((by) => {
     const name = attributeOf(by, 'IDUsage');
@@ -246,8 +248,6 @@ export function keptNames(el: XmlElement): { name: string; original: string; by:
       : [{ name, original, by }];
   });
 }
-
-const COMMON = new Set(['AmountPool', 'Comment', 'GeneralID', 'Part']);
 
 function placeOf(key: string): number {
   const at = ORDER.indexOf(key);

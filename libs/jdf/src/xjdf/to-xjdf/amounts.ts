@@ -1,6 +1,7 @@
 import { keysOf, type PartKeys } from '../../elements/part.js';
 import { childElements, firstChild, type XmlElement } from '../../xml/index.js';
 import { attributeNode } from '../ledger.js';
+import { OF_LINK } from '../resource-set.js';
 import type { Overflow } from '../source.js';
 import { carryAttribute, Draft, finish } from '../translate.js';
 import { asToken } from '../values.js';
@@ -9,8 +10,6 @@ import { carryPart, partElement } from './parts.js';
 import { type Resources, shapeOf } from './resources.js';
 
 const AMOUNTS = ['Amount', 'MinAmount', 'MaxAmount'] as const;
-/** What a link says of how a resource lies and when it is needed; the newer generation says it of the resource. */
-const OF_LINK = ['Orientation', 'Transformation', 'Start', 'StartOffset', 'Duration'] as const;
 
 /** Amounts of a link (or, where it has none, of the resource itself) as the AmountPool of one leaf. */
 export function amountPool(

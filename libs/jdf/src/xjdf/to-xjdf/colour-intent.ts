@@ -1,11 +1,10 @@
 import type { Partition } from '../../partition/index.js';
 import { attributeOf, type XmlElement } from '../../xml/index.js';
 import { attributeNode } from '../ledger.js';
-import { effectiveSource, type Overflow } from '../source.js';
+import { effectiveSource, type Overflow, without } from '../source.js';
 import { complete, Draft, fillDraft, finish } from '../translate.js';
 import type { Job } from './job.js';
 import { type Resources, shapeOf } from './resources.js';
-import { without } from './rules/rule.js';
 
 // A bare number of colours names no inks; these two are understood by everybody (common practice, no source).
 const BY_NUMBER: Readonly<Record<string, string>> = { '1': 'Black', '4': 'Cyan Magenta Yellow Black' };

@@ -10,6 +10,7 @@ import { type Job, NEWER, newerResource } from './job.js';
 import type { Placer } from './placer.js';
 import { restructureOlder } from './rules/index.js';
 
+/** Elements of the older generation written as the newer: names, values, references and spans. */
 export function toNewer(job: Job, placer: Placer): Direction {
   const { ledger } = job;
   const direction: Direction = {
@@ -145,7 +146,7 @@ function referenceTo(name: string, out: Draft): string | undefined {
   return [`${name}Ref`, `${name}Refs`].find((one) => out.shape.attributes.get(one)?.type.startsWith('idref'));
 }
 
-export function setReference(
+function setReference(
   job: Job,
   child: XmlElement,
   attribute: string,

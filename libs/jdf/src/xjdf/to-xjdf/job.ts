@@ -13,6 +13,7 @@ import {
 import { xjdfVocabulary } from '../facts.js';
 import { Ids, usableId } from '../ids.js';
 import { Ledger } from '../ledger.js';
+import { spelledKeys } from '../resource-set.js';
 import { rowOfOlder } from '../rows.js';
 import { type Direction, Draft, finish } from '../translate.js';
 import { asToken } from '../values.js';
@@ -116,7 +117,7 @@ export class Job {
             setId: own ?? this.ids.make(name),
           };
     const divided = made.leaves.filter(({ leaf }) => Object.keys(leaf.keys).length > 0);
-    const byKeys = new Map(divided.map(({ leaf, id }) => [spelled(leaf.keys), id]));
+    const byKeys = new Map(divided.map(({ leaf, id }) => [spelledKeys(leaf.keys), id]));
     const placing = { ...made, byKeys };
     this.placings.set(resource, placing);
     return placing;
@@ -165,7 +166,7 @@ export class Job {
     const product = this.productIds.get(resource);
     if (product !== undefined) return [product];
     const { leaves, setId, byKeys } = this.placing(resource);
-    const exact = byKeys.get(spelled(wanted));
+    const exact = byKeys.get(spelledKeys(wanted));
     if (exact !== undefined) return [exact];
     const fitting = leaves.filter(({ leaf }) =>
       Object.entries(leaf.keys).every(([key, value]) => wanted[key] === undefined || wanted[key] === value),
@@ -173,10 +174,6 @@ export class Job {
     if (fitting.length === leaves.length && setId !== undefined) return [setId];
     return fitting.map(({ id }) => id);
   }
-}
-
-function spelled(keys: PartKeys): string {
-  return JSON.stringify(Object.entries(keys).sort(([a], [b]) => (a < b ? -1 : 1)));
 }
 
 /** What a leaf says that it is the same as. */

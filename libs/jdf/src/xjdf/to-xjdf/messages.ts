@@ -11,14 +11,13 @@ import {
 import { xjdfVocabulary } from '../facts.js';
 import { attributeNode } from '../ledger.js';
 import { ENTRY_OPERATIONS, newerType, PIPE_OPERATIONS } from '../message-names.js';
-import { type Overflow, overflowFor, sourceOf } from '../source.js';
+import { type Overflow, overflowFor, sourceOf, without } from '../source.js';
 import { carryAttribute, complete, Draft, fillDraft, finish } from '../translate.js';
 import { asToken } from '../values.js';
 import { declaredAtRoot } from '../write.js';
 import type { Converted } from './convert.js';
 import { Job } from './job.js';
 import { Resources, shapeOf } from './resources.js';
-import { without } from './rules/rule.js';
 
 /** A JMF as XJMF. Refused where none of its messages exists there. Error: JMF_TYPE. */
 export function messagesToXjmf(doc: XmlDocument): Result<Converted> {

@@ -139,7 +139,7 @@ function isPlain(component: XmlElement): boolean {
   return component.attributes.every(({ local }) => known.has(local)) && childElements(component).length === 0;
 }
 
-export function linksTo(node: XmlElement, name: string, usage: string): XmlElement[] {
+function linksTo(node: XmlElement, name: string, usage: string): XmlElement[] {
   return childElements(node, 'ResourceLinkPool')
     .flatMap((pool) => childElements(pool, `${name}Link`))
     .filter((link) => attributeOf(link, 'Usage') === usage);

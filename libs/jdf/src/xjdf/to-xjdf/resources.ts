@@ -8,7 +8,7 @@ import { effectiveSource, type Overflow, type Source, sourceOf } from '../source
 import { carryAttribute, type Direction, Draft, finish, translate } from '../translate.js';
 import { asToken } from '../values.js';
 import { toNewer } from './direction.js';
-import { type Job, newerResource, type SetDraft, UNUSED, type Use } from './job.js';
+import { type Job, NEWER, newerResource, type SetDraft, UNUSED, type Use } from './job.js';
 import { partElement, partsOfLeaf } from './parts.js';
 import type { Placer } from './placer.js';
 
@@ -210,7 +210,7 @@ export function identifiers(overflow: Overflow): XmlElement[] {
     const draft = new Draft('GeneralID', shapeOf('GeneralID'));
     draft.attributes.set('IDUsage', name);
     draft.attributes.set('IDValue', original);
-    return [finish({ uri: 'http://www.CIP4.org/JDFSchema_2_0' } as Direction, draft)];
+    return [finish({ uri: NEWER }, draft)];
   });
 }
 

@@ -1,9 +1,9 @@
 import { splitTokens } from '../../../codec/index.js';
 import { attributeOf, childElements } from '../../../xml/index.js';
 import { attributeNode } from '../../ledger.js';
-import { sourceOf } from '../../source.js';
+import { sourceOf, without } from '../../source.js';
 import { carryAttribute, Draft, fillDraft, finish } from '../../translate.js';
-import { named, type Rule, without } from './rule.js';
+import { named, type Rule } from './rule.js';
 
 const rounded = (value: number): string => String(Math.round(value * 1e9) / 1e9);
 

@@ -1,9 +1,9 @@
 import { jdfVocabulary } from '../../facts.js';
 import { attributeNode } from '../../ledger.js';
-import { sourceOf } from '../../source.js';
+import { sourceOf, without } from '../../source.js';
 import { carryAttribute, Draft, finish, translate } from '../../translate.js';
 import { asToken } from '../../values.js';
-import { named, type Rule, without } from './rule.js';
+import { named, type Rule } from './rule.js';
 
 const ELEMENT = new Set(['ClipPath', 'SourceBleedBox', 'SourceClipBox', 'SourceMediaBox', 'SourceTrimBox']);
 

@@ -1,8 +1,8 @@
 import { attributeNode } from '../../ledger.js';
-import { sourceOf } from '../../source.js';
+import { sourceOf, without } from '../../source.js';
 import { Draft, fillDraft, finish, translate } from '../../translate.js';
 import { refElement } from '../elements.js';
-import { named, type Rule, without } from './rule.js';
+import { named, type Rule } from './rule.js';
 
 /** What is placed on a sheet says itself where. */
 const placed: Rule = (older, source, out, overflow) => {

@@ -1,6 +1,7 @@
 import { attributeNode } from '../../ledger.js';
+import { without } from '../../source.js';
 import { carryAttribute } from '../../translate.js';
-import { named, type Rule, without } from './rule.js';
+import { named, type Rule } from './rule.js';
 
 const RUNNING: ReadonlySet<string> = new Set(['InProgress', 'Setup', 'Cleanup', 'Stopped']);
 const BY_ACTIVATION: ReadonlySet<string> = new Set(['Held', 'PendingReturn', 'Removed']);

@@ -11,19 +11,7 @@ export interface Older {
 /** Writes what is built differently in the older generation and gives back what is left for the common way. */
 export type Rule = (older: Older, source: Source, out: Draft, overflow: Overflow) => Source;
 
-/** The source without some of its children and attributes. */
-export function without(
-  source: Source,
-  children: readonly XmlElement[],
-  attributes: readonly string[] = [],
-): Source {
-  return {
-    ...source,
-    attributes: source.attributes.filter(({ local, uri }) => uri !== '' || !attributes.includes(local)),
-    children: source.children.filter((child) => !children.includes(child)),
-  };
-}
-
+/** Children of some names, in the namespace of their parent. */
 export function named(source: Source, ...names: readonly string[]): XmlElement[] {
   return source.children.filter(({ local, uri }) => uri === source.el.uri && names.includes(local));
 }

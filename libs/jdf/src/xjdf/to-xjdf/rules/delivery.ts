@@ -1,4 +1,5 @@
-import { type Rule, subs, without } from './rule.js';
+import { without } from '../../source.js';
+import { type Rule, subs } from './rule.js';
 
 const ITEMS = ['Component', 'ExposedMedia', 'Ink', 'Media', 'Pallet', 'Tool', 'Bundle'] as const;
 

@@ -2,9 +2,9 @@ import { splitTokens } from '../../../codec/index.js';
 import { attributeOf, childElements, type XmlElement } from '../../../xml/index.js';
 import { xjdfVocabulary } from '../../facts.js';
 import { attributeNode } from '../../ledger.js';
-import { sourceOf } from '../../source.js';
+import { sourceOf, without } from '../../source.js';
 import { carryAttribute, Draft, fillDraft, finish } from '../../translate.js';
-import { type Newer, type Rule, subs, without } from './rule.js';
+import { type Newer, type Rule, subs } from './rule.js';
 
 const shapeOf = (name: string) => xjdfVocabulary.named(name)!;
 

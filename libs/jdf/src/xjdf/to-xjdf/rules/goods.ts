@@ -1,7 +1,7 @@
 import { xjdfVocabulary } from '../../facts.js';
-import { sourceOf } from '../../source.js';
+import { sourceOf, without } from '../../source.js';
 import { carryAttribute, Draft, fillDraft, finish, translate } from '../../translate.js';
-import { type Rule, subs, without } from './rule.js';
+import { type Rule, subs } from './rule.js';
 
 const shapeOf = (name: string) => xjdfVocabulary.named(name)!;
 

@@ -1,9 +1,9 @@
 import type { XmlElement } from '../../../xml/index.js';
 import { xjdfVocabulary } from '../../facts.js';
-import { type Overflow, sourceOf } from '../../source.js';
+import { type Overflow, sourceOf, without } from '../../source.js';
 import { carryAttribute, Draft, fillDraft, finish, translate } from '../../translate.js';
 import { asToken } from '../../values.js';
-import { type Newer, type Rule, subs, without } from './rule.js';
+import { type Newer, type Rule, subs } from './rule.js';
 
 const shapeOf = (name: string) => xjdfVocabulary.named(name)!;
 

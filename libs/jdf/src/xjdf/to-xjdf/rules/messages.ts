@@ -1,12 +1,11 @@
 import { attributeOf, childElements, type XmlElement } from '../../../xml/index.js';
 import { xjdfVocabulary } from '../../facts.js';
 import { attributeNode } from '../../ledger.js';
-import type { Overflow, Source } from '../../source.js';
-import { sourceOf } from '../../source.js';
+import { type Overflow, type Source, sourceOf, without } from '../../source.js';
 import { carryAttribute, Draft, fillDraft, finish } from '../../translate.js';
 import { asToken } from '../../values.js';
-import { newerResource } from '../job.js';
-import { type Newer, type Rule, without } from './rule.js';
+import { NEWER, newerResource } from '../job.js';
+import type { Newer, Rule } from './rule.js';
 
 const shapeOf = (name: string) => xjdfVocabulary.named(name)!;
 
@@ -97,10 +96,7 @@ function setOf(newer: Newer, source: Source, out: Draft, overflow: Overflow): So
 }
 
 function bare(): XmlElement {
-  return finish(
-    { uri: 'http://www.CIP4.org/JDFSchema_2_0' } as Newer['direction'],
-    new Draft('Resource', shapeOf('Resource')),
-  );
+  return finish({ uri: NEWER }, new Draft('Resource', shapeOf('Resource')));
 }
 
 function amountOf(newer: Newer, source: Source, overflow: Overflow): XmlElement[] {

@@ -13,19 +13,6 @@ export interface Newer {
 /** Writes what is built differently in the newer generation and gives back what is left for the common way. */
 export type Rule = (newer: Newer, source: Source, out: Draft, overflow: Overflow) => Source;
 
-/** The source without some of its children and attributes. */
-export function without(
-  source: Source,
-  children: readonly XmlElement[],
-  attributes: readonly string[] = [],
-): Source {
-  return {
-    ...source,
-    attributes: source.attributes.filter(({ local, uri }) => uri !== '' || !attributes.includes(local)),
-    children: source.children.filter((child) => !children.includes(child)),
-  };
-}
-
 /** Children of a name, inline or as references, with the resource that a reference leads to. */
 export function subs(
   newer: Newer,
