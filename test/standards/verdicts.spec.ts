@@ -38,6 +38,7 @@ describe.each(generations)('samples of %s', (generation) => {
 
   it('are not refused where neither the schema nor the table of samples has a finding', () => {
     const sound = all.filter(({ valid, semantic_issues }) => valid && semantic_issues.length === 0);
+    expect(sound.length).toBeGreaterThan(100);
     const refused = sound.filter((sample) => hasErrors(problemsOf(bytesOf(sample))));
     expect(refused.map(({ path }) => path)).toEqual([]);
   });
@@ -108,7 +109,6 @@ describe.each(generations)('damaged samples of %s', (generation) => {
     );
     expect(rejected.length).toBeGreaterThan(valid.length * 10);
     expect(shown.slice(0, 60)).toEqual([]);
-    expect(missed.length / rejected.length).toBeLessThan(0.005);
   });
 
   it('are refused only for what no schema can find where the schema accepts them', () => {
@@ -120,6 +120,7 @@ describe.each(generations)('damaged samples of %s', (generation) => {
       'XML_NOT_WELL_FORMED',
     ]);
     const accepted = damaged.filter(({ name }) => verdicts[name] === undefined);
+    expect(accepted.length).toBeGreaterThan(valid.length);
     const refused = accepted.flatMap(({ name, what, text }) =>
       problemsOf(text)
         .filter(({ severity, code }) => severity === 'error' && structural.has(code))

@@ -37,15 +37,19 @@ describe('published path-traversal lists', () => {
   });
 
   it('never give a ZIP a part whose name climbs or is absolute', async () => {
+    let named = 0;
     for (const payload of payloads) {
       const zip = zipSync({ 'job.jdf': Buffer.from('<JDF/>'), [payload]: Buffer.from('x') });
       const pack = await readZip(zip);
       const names = pack.ok ? pack.value.parts.map(({ name }) => name) : [];
+      if (names.length > 1) named++;
       expect([payload, names.filter((name) => /^[/\\]|(^|[/\\])\.\.([/\\]|$)/.test(name))]).toEqual([
         payload,
         [],
       ]);
     }
+    // Some are plain names as long as nobody unescapes them; were every ZIP refused, nothing would be shown.
+    expect(named).toBeGreaterThan(0);
   }, 60_000);
 
   it('never lead out of a package as an address, even to a file of that very name', () => {
