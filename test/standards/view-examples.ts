@@ -77,8 +77,11 @@ function neededOf(type: Type): Record<string, string> {
   return Object.fromEntries(type.required.map((fact) => [fact.name, exampleOf(fact)]));
 }
 
-/** The element with all that its view may say. */
-export function fullExample(name: string, codec: Codec, types: readonly Type[]): jdf.XmlElement {
+// What stands further in is seen in full where it is a view of its own.
+const DEEPEST = 3;
+
+/** The element with all that its view may say, so many elements deep. */
+export function fullExample(name: string, codec: Codec, types: readonly Type[], depth = 0): jdf.XmlElement {
   const attributes = neededOf(types[0]!);
   const children: jdf.XmlElement[] = [];
   const add = (field: jdf.Field<unknown>, within: readonly Type[], to: jdf.XmlElement[]): void => {
@@ -92,10 +95,10 @@ export function fullExample(name: string, codec: Codec, types: readonly Type[]):
       to.push(jdf.element(place.wrapper, {}, inner));
     } else if (place?.kind === 'child') {
       const inner = inlineTypes(within, place.codec.name);
-      if (inner.length === 0) return;
+      if (inner.length === 0 || depth === DEEPEST) return;
       if (place.codec.name === 'Part') to.push(jdf.element('Part', { SheetName: 'S1', Side: 'Front' }));
       else if (place.codec.fields === undefined) to.push(place.codec.write('some words'));
-      else to.push(fullExample(place.codec.name, place.codec, inner));
+      else to.push(fullExample(place.codec.name, place.codec, inner, depth + 1));
     }
   };
   for (const field of Object.values(codec.fields ?? {})) add(field, types, children);

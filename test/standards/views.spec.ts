@@ -32,6 +32,8 @@ function compare(
 ): { stated: Stated[]; strange: string[] } {
   const stated: Stated[] = [];
   const strange: string[] = [];
+  // The same element is the same wherever it stands.
+  const seen = new Set<string>();
   const add = (field: jdf.Field<unknown>, within: readonly Type[], at: string): void => {
     const { place } = field;
     if (place?.kind === 'attribute') {
@@ -46,7 +48,10 @@ function compare(
       const inner = childTypes(within, name);
       if (inner.length === 0) strange.push(`${at}/${name}`);
       else if (place.kind === 'inside') add(place.field, inner, `${at}/${name}`);
-      else for (const one of Object.values(place.codec.fields ?? {})) add(one, inner, `${at}/${name}`);
+      else if (!seen.has(`${name} ${inner.map(({ key }) => key).join()}`)) {
+        seen.add(`${name} ${inner.map(({ key }) => key).join()}`);
+        for (const one of Object.values(place.codec.fields ?? {})) add(one, inner, `${at}/${name}`);
+      }
     }
   };
   for (const field of Object.values(codec.fields ?? {})) add(field, types, path);

@@ -11,6 +11,11 @@ export interface ReadRequest {
   readonly presses: PressStates;
 }
 
+/** What a reading worker says: that it has begun with a document, then what it read. */
+export type ReadAnswer =
+  | { readonly number: number; readonly begun: true }
+  | { readonly number: number; readonly reading: Reading };
+
 /** What a reading worker knows from its start. */
 export interface ReadWorkerData {
   readonly plant: Plant;
@@ -20,8 +25,9 @@ export interface ReadWorkerData {
 const { plant, limits } = workerData as ReadWorkerData;
 
 parentPort?.on('message', ({ number, document, presses }: ReadRequest) => {
+  parentPort?.postMessage({ number, begun: true } satisfies ReadAnswer);
   // A fault ends the worker; the pool sees it go, answers for it and starts another.
-  parentPort?.postMessage({ number, reading: read(document, presses) });
+  parentPort?.postMessage({ number, reading: read(document, presses) } satisfies ReadAnswer);
 });
 
 /** Where a ticket came in a package, what it refers to there must be there. */

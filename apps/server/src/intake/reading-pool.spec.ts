@@ -9,6 +9,7 @@ const ECHO = new URL(
   `data:text/javascript,${encodeURIComponent(`
     import { parentPort } from 'node:worker_threads';
     parentPort.on('message', ({ number, document }) => {
+      parentPort.postMessage({ number, begun: true });
       const text = new TextDecoder().decode(document.bytes);
       if (text === 'die') throw new Error('died of it');
       while (text === 'hang');

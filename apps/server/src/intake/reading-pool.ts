@@ -3,7 +3,10 @@ import type { Plant } from '#libs/craft';
 import type { PressStates, Reading, ToRead } from '#libs/flow';
 import { error, Fault, type Problem, wallClock } from '#libs/kernel';
 import { budgetMs, type ReadCost, usualReadCost } from './read-cost.js';
-import type { ReadRequest, ReadWorkerData } from './read-worker.js';
+import type { ReadAnswer, ReadRequest, ReadWorkerData } from './read-worker.js';
+
+/** What a worker may take to start, beside the budget of its first document: loading is no fault of the document. */
+const START_MS = 60_000;
 
 interface Waiting {
   readonly document: ToRead;
@@ -63,8 +66,15 @@ class Hand {
     this.#worker ??= this.#start();
     const { document, presses } = task;
     this.#worker.postMessage({ number: ++this.#number, document, presses } satisfies ReadRequest);
-    const budget = budgetMs(this.cost, document.bytes.length);
-    this.#cancelBudget = wallClock.setTimeout(() => this.#giveUp(budget), budget);
+    this.#allow(START_MS);
+  }
+
+  /** From now on the document has its budget, and so much more. */
+  #allow(moreMs: number): void {
+    if (this.#task === null) return;
+    const budget = budgetMs(this.cost, this.#task.document.bytes.length);
+    this.#cancelBudget();
+    this.#cancelBudget = wallClock.setTimeout(() => this.#giveUp(budget), budget + moreMs);
   }
 
   async close(): Promise<void> {
@@ -78,8 +88,12 @@ class Hand {
       resourceLimits: { maxOldGenerationSizeMb: this.cost.memoryMb },
     });
     worker.unref();
-    worker.on('message', ({ number, reading }: { number: number; reading: Reading }) => {
-      if (number === this.#number) this.#end((task) => task.settle(reading));
+    worker.on('message', (answer: ReadAnswer) => {
+      if ('begun' in answer) {
+        if (answer.number === this.#number) this.#allow(0);
+        return;
+      }
+      if (answer.number === this.#number) this.#end((task) => task.settle(answer.reading));
       this.next();
     });
     worker.on('error', (cause) =>

@@ -1,6 +1,7 @@
 import {
   child,
   children,
+  elementCodec,
   integer,
   integers,
   type Of,
@@ -16,7 +17,7 @@ import { costCenter, employee } from './device.js';
 import { part } from './part.js';
 import { event } from './work.js';
 
-const errorData = fullElement('ErrorData', {
+const errorData = elementCodec('ErrorData', {
   errorType: required('ErrorType', oneOf(['Invalid', 'Missing', 'Unsupported'])),
   /** XPath of what is wrong, and of what in which document. */
   path: optional('Path', text),
