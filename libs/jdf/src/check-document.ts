@@ -1,7 +1,7 @@
 import type { Problem } from '#libs/kernel';
 import { checkStructure, checkUniqueIds, jdfRules, type StructureRules, xjdfRules } from './check/index.js';
 import { Findings } from './codec/index.js';
-import { readJmf } from './jmf/index.js';
+import { checkSent, readJmf } from './jmf/index.js';
 import { checkTicket, type DocumentKind, kindOf } from './ticket/index.js';
 import { checkXjdf } from './xjdf/index.js';
 import { attributeOf, type XmlDocument } from './xml/index.js';
@@ -27,8 +27,7 @@ export function checkDocument(doc: XmlDocument): DocumentVerdict {
 function problemsOf(doc: XmlDocument, kind: DocumentKind): readonly Problem[] {
   if (kind === 'jdf') return [...structureOf(doc, jdfRules()), ...checkTicket(doc)];
   if (kind === 'jmf') return [...structureOf(doc, jdfRules()), ...checkMessages(doc)];
-  const problems = structureOf(doc, xjdfRules());
-  return kind === 'xjdf' ? [...problems, ...checkXjdf(doc)] : problems;
+  return [...structureOf(doc, xjdfRules()), ...(kind === 'xjdf' ? checkXjdf(doc) : checkSent(doc))];
 }
 
 function structureOf(doc: XmlDocument, rules: StructureRules): readonly Problem[] {
@@ -41,11 +40,10 @@ function structureOf(doc: XmlDocument, rules: StructureRules): readonly Problem[
 function checkMessages(doc: XmlDocument): readonly Problem[] {
   const jmf = readJmf(doc);
   if (!jmf.ok) return jmf.problems;
-  return (
-    jmf.value.messages
-      .flatMap(({ problems }) => problems)
-      // Unknown content the tables tell of already.
-      .filter(({ severity }) => severity === 'error')
-      .map((problem) => (problem.code === 'JMF_TYPE' ? { ...problem, severity: 'warning' } : problem))
-  );
+  const unread = jmf.value.messages
+    .flatMap(({ problems }) => problems)
+    // Unknown content and IDs that occur twice the tables tell of already.
+    .filter(({ severity, code }) => severity === 'error' && code !== 'JDF_ID_DOUBLE')
+    .map((problem): Problem => (problem.code === 'JMF_TYPE' ? { ...problem, severity: 'warning' } : problem));
+  return [...unread, ...checkSent(doc)];
 }

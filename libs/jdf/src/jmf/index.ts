@@ -8,6 +8,7 @@ export {
 export type { MessageService } from '../messages/known-messages.message.js';
 export type { QueueSubmission } from '../messages/submit-queue-entry.message.js';
 export { type MessageType, messageTypes, partsOfKind, typesOf } from '../messages/table.js';
+export { checkSent } from './checks/index.js';
 export type { Content } from './content.js';
 export { content, nothing, only, perhaps, signal, together } from './content.js';
 export { type EntrySelection, entryFilter } from './entry-command.js';

@@ -66,7 +66,9 @@ export function readJmf(doc: XmlDocument, contents: MessageContents = standardMe
       return message;
     }
     const where = { line: message.line, path: message.path };
-    return unread(message, [error('JMF_CONTENT', `Another message has the ID "${message.id}" too.`, where)]);
+    return unread(message, [
+      error('JDF_ID_DOUBLE', `Another message has the ID "${message.id}" too.`, where),
+    ]);
   });
   return done({ ...envelope, messages });
 }

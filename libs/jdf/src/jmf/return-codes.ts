@@ -63,3 +63,8 @@ export function meaningOf(code: number): string {
   if (code >= 200 && code < 300) return 'fault of the job or a pipe';
   return code >= 300 && code < 400 ? 'fault of the authentication' : 'unknown code';
 }
+
+/** Whether a code is in one of the standard's ranges; later versions than the list is of have added some. */
+export function isReturnCode(code: number): boolean {
+  return Number.isInteger(code) && code >= 0 && code < 400;
+}
