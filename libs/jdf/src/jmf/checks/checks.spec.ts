@@ -274,16 +274,19 @@ describe('messages of the newer generation', () => {
     expect(checkDocument(doc.value).problems).toEqual(problems);
     return problems.map(({ severity, code, path }) => `${severity} ${code} ${path}`);
   };
-  const header = (id: string, more = '') =>
-    `<Header DeviceID="d" ID="${id}" Time="2024-07-25T12:28:01Z" ${more}/>`;
+  const header = (id: string, more = '', hour = 12) =>
+    `<Header DeviceID="d" ID="${id}" Time="2024-07-25T${hour}:28:01Z" ${more}/>`;
   const response = (more: string, code = 0) =>
     `<ResponseQueueStatus ReturnCode="${code}">${header('r', more)}</ResponseQueueStatus>`;
-  const status = (attributes: string) =>
-    `<SignalStatus>${header('s')}<DeviceInfo Status="Production"><JobPhase JobID="j" Status="InProgress" ${attributes}/></DeviceInfo></SignalStatus>`;
+  const status = (attributes: string, hour = 12) =>
+    `<SignalStatus>${header(`s${hour}`, '', hour)}<DeviceInfo Status="Production"><JobPhase JobID="j" Status="InProgress" ${attributes}/></DeviceInfo></SignalStatus>`;
+
+  const counted = (amount: number) => `StartTime="2024-07-25T10:00:00Z" Amount="${amount}"`;
 
   it.each([
     `<QueryQueueStatus>${header('q')}</QueryQueueStatus>${response('refID="q"')}`,
     status('PercentCompleted="50" Amount="7"'),
+    status(counted(7), 13) + status(counted(5), 12),
   ])('agree: %s', (messages) => {
     expect(newer(messages)).toEqual([]);
   });
@@ -295,6 +298,10 @@ describe('messages of the newer generation', () => {
       'error JMF_CONTENT /XJMF/ResponseQueueStatus',
     ],
     [response('refID="q"', 5), 'warning JMF_CONTENT /XJMF/ResponseQueueStatus'],
+    [
+      status(counted(7), 12) + status(counted(5), 13),
+      'warning JMF_PARAMETER /XJMF/SignalStatus[2]/DeviceInfo/JobPhase',
+    ],
     [status('Waste="-1"'), 'warning JMF_PARAMETER /XJMF/SignalStatus/DeviceInfo/JobPhase'],
     [
       `<CommandSubmitQueueEntry>${header('c')}<QueueSubmissionParams URL="gopher://a/b"/></CommandSubmitQueueEntry>`,

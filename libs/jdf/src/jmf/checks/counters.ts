@@ -32,7 +32,7 @@ const COUNTED_SINCE = [
 function inTime(messages: readonly SentMessage[]): SentMessage[] {
   let latest = Number.NEGATIVE_INFINITY;
   const timed = messages.map((message) => {
-    latest = parseDateTime(attributeOf(message.element, 'Time') ?? '') ?? latest;
+    latest = parseDateTime(message.time ?? '') ?? latest;
     return { message, at: latest };
   });
   return timed.sort((a, b) => (a.at === b.at ? 0 : a.at - b.at)).map(({ message }) => message);

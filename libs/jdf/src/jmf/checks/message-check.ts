@@ -33,6 +33,8 @@ export interface SentMessage {
   readonly id: string | undefined;
   /** What it answers. */
   readonly refId: string | undefined;
+  /** Time, as stated. */
+  readonly time: string | undefined;
   readonly type: string;
   /** What is inside, of the standard's namespace, in document order. */
   readonly inside: readonly XmlElement[];
@@ -50,8 +52,8 @@ export function sentIn({ root }: XmlDocument): Sent {
     const head = newer ? firstChild(element, 'Header') : element;
     const said = (name: string) => (head === undefined ? undefined : attributeOf(head, name)?.trim());
     const inside = [...descendants(element)].filter(({ uri }) => uri === root.uri);
-    const [id, refId, type] = [said('ID'), said('refID'), named?.type ?? ''];
-    return [{ element, family, id, refId, type, inside }];
+    const [id, refId, time] = [said('ID'), said('refID'), said('Time')];
+    return [{ element, family, id, refId, time, type: named?.type ?? '', inside }];
   });
   return { root, messages };
 }
