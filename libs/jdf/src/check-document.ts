@@ -26,7 +26,10 @@ export function checkDocument(doc: XmlDocument): DocumentVerdict {
 
 function problemsOf(doc: XmlDocument, kind: DocumentKind): readonly Problem[] {
   if (kind === 'jdf') return [...structureOf(doc, jdfRules()), ...checkTicket(doc)];
-  if (kind === 'jmf') return [...structureOf(doc, jdfRules()), ...checkMessages(doc)];
+  if (kind === 'jmf') {
+    const structure = structureOf(doc, jdfRules());
+    return [...structure, ...checkMessages(doc, structure)];
+  }
   return [...structureOf(doc, xjdfRules()), ...(kind === 'xjdf' ? checkXjdf(doc) : checkSent(doc))];
 }
 
@@ -37,13 +40,15 @@ function structureOf(doc: XmlDocument, rules: StructureRules): readonly Problem[
   return findings.problems;
 }
 
-function checkMessages(doc: XmlDocument): readonly Problem[] {
+/** What the reader says of an element that the tables have found wrong is the same fault again. */
+function checkMessages(doc: XmlDocument, structure: readonly Problem[]): readonly Problem[] {
+  const told = new Set(structure.map(({ path }) => path));
   const jmf = readJmf(doc);
-  if (!jmf.ok) return jmf.problems;
+  if (!jmf.ok) return jmf.problems.filter(({ path }) => !told.has(path));
   const unread = jmf.value.messages
     .flatMap(({ problems }) => problems)
     // Unknown content and IDs that occur twice the tables tell of already.
-    .filter(({ severity, code }) => severity === 'error' && code !== 'JDF_ID_DOUBLE')
+    .filter(({ severity, code, path }) => severity === 'error' && code !== 'JDF_ID_DOUBLE' && !told.has(path))
     .map((problem): Problem => (problem.code === 'JMF_TYPE' ? { ...problem, severity: 'warning' } : problem));
   return [...unread, ...checkSent(doc)];
 }
