@@ -38,6 +38,8 @@ describe('closed lists', () => {
     ['eQueueStatus_', jdf.queueStatuses],
     ['eQueueEntryStatus_', jdf.queueEntryStatuses],
     ['eNotificationClass_', jdf.notificationClasses],
+    ['eUpdateMethod_', jdf.updateMethods],
+    ['Orientation', jdf.orientations],
     ['ePartUsage_', jdf.partUsages],
     ['ePartitionKeys_', jdf.partitionKeys],
   ])('of %s have the members that the schema lists', (name, ours) => {

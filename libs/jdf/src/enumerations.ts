@@ -28,7 +28,6 @@ export const phaseStatuses = [
   'Suspended',
   'Stopped',
 ] as const;
-export type PhaseStatus = (typeof phaseStatuses)[number];
 
 export const runEndStatuses = ['Aborted', 'Completed', 'FailedTestRun', 'Ready', 'Stopped'] as const;
 
@@ -82,5 +81,17 @@ export type NotificationClass = (typeof notificationClasses)[number];
 
 /** How what is sent changes what is there. */
 export const updateMethods = ['Complete', 'Incremental', 'Remove'] as const;
+
+/** How a component lies: turned in its plane, or flipped over first. */
+export const orientations = [
+  'Rotate0',
+  'Rotate90',
+  'Rotate180',
+  'Rotate270',
+  'Flip0',
+  'Flip90',
+  'Flip180',
+  'Flip270',
+] as const;
 
 export const partUsages = ['Explicit', 'Implicit', 'Sparse'] as const;

@@ -26,6 +26,7 @@ export class ValueChecks {
     private readonly types: Readonly<Record<string, ValueType<unknown>>>,
   ) {}
 
+  /** The check of an attribute's values. */
   of(fact: AttributeFact): ValueCheck {
     const key = fact.list ? `${fact.type}[]` : fact.type;
     const known = this.#checks.get(key);

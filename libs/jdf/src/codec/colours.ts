@@ -44,7 +44,7 @@ const CLEARNESS = ['', 'Clear'] as const;
 const LIGHTNESS = ['', 'Dark', 'Light'] as const;
 
 /** Every colour name of the standard. Source: the official JDF 1.9 schema. */
-export const namedColors: readonly NamedColor[] = [
+const namedColors: readonly NamedColor[] = [
   ...CLEARNESS.flatMap((clear) =>
     LIGHTNESS.flatMap((light) => HUES.map((hue): NamedColor => `${clear}${light}${hue}`)),
   ),

@@ -37,6 +37,7 @@ export class Findings {
     this.#problems.push(error(code, message, this.#where(el, hint, attribute)));
   }
 
+  /** What does not refuse the document; counted apart from errors, so that neither hides the other. */
   warning(code: Code, el: XmlElement, message: string, hint: string | null = null): void {
     if (this.#problems.length - this.#errors >= MOST) return;
     this.#problems.push(warning(code, message, this.#where(el, hint)));
@@ -48,10 +49,12 @@ export class Findings {
     else this.warning(code, el, message, hint);
   }
 
+  /** Something required is not there. */
   missing(el: XmlElement, what: string): void {
     this.error(this.codes.missing, el, `${el.name} has no ${what}.`, `Add ${what}.`);
   }
 
+  /** A value that cannot be; `expects` says in words what could. Long ones are cut. */
   wrong(el: XmlElement, attribute: string, value: string, expects: string): void {
     const shown = value.length > 80 ? `${value.slice(0, 80)}…` : value;
     this.error(

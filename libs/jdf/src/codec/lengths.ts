@@ -3,7 +3,7 @@
  * library converts lengths. Source of the unit: the standard, units of measure.
  */
 import { mmFromPoints, pointsFromMm } from '#libs/kernel';
-import { converted, listOf, only } from './combine.js';
+import { converted, only } from './combine.js';
 import { matrix, rectangle, shape, xyPair } from './geometry.js';
 import { number } from './numbers.js';
 import { rangeListOf } from './ranges.js';
@@ -47,7 +47,6 @@ function finite<T extends object>(type: ValueType<T>): ValueType<T> {
 }
 
 export const lengthMm = converted(number, mmFromPoints, pointsFromMm, 'a number of points');
-export const lengthsMm = listOf(lengthMm);
 export const lengthRangesMm = rangeListOf(lengthMm);
 
 export const sizeMm: ValueType<SizeMm> = converted(

@@ -12,20 +12,9 @@ import {
   text,
   time,
 } from '../codec/index.js';
-import { resourceStatuses } from '../enumerations.js';
+import { orientations, resourceStatuses } from '../enumerations.js';
 import { fullElement } from './base.js';
 import { part } from './part.js';
-
-export const orientations = [
-  'Rotate0',
-  'Rotate90',
-  'Rotate180',
-  'Rotate270',
-  'Flip0',
-  'Flip90',
-  'Flip180',
-  'Flip270',
-] as const;
 
 /** How much comes from one lot, and whether it is used up. */
 export const lot = fullElement('Lot', {

@@ -11,8 +11,8 @@ import {
   optional,
   text,
 } from '../codec/index.js';
-import { resourceStatuses, usages } from '../enumerations.js';
-import { amountPool, lot, orientations } from './amounts.js';
+import { orientations, resourceStatuses, usages } from '../enumerations.js';
+import { amountPool, lot } from './amounts.js';
 import { fullElement } from './base.js';
 import { part } from './part.js';
 import { costCenter, event, misDetails } from './work.js';

@@ -61,6 +61,7 @@ export const spellingOf = (selection: Readonly<Record<string, string>>): string 
       .sort(([a], [b]) => (a < b ? -1 : 1)),
   );
 
+/** Whether two intervals share a value; their ends belong to them. */
 export const overlap = (one: Interval, other: Interval): boolean =>
   one.low <= other.high && other.low <= one.high;
 

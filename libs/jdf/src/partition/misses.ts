@@ -34,10 +34,12 @@ export class Misses {
     return this.#best?.lacks === 'key';
   }
 
+  /** The resource is not partitioned by this key at all. */
   unknown(key: string, value: string): void {
     this.#best ??= { lacks: 'key', key, value, around: {}, exist: this.tree.keys };
   }
 
+  /** Below this part none has the wanted value. */
   noValue(node: PartNode, wanted: PartKeys): void {
     if (!this.#isDeeper(node)) return;
     const named = keysBelow(node).find((name) => Object.hasOwn(wanted, name));
@@ -52,6 +54,7 @@ export class Misses {
     };
   }
 
+  /** The tree ends here, before a wanted key is told apart. */
   ends(node: PartNode, wanted: PartKeys): void {
     if (!this.#isDeeper(node)) return;
     const key = this.tree.keys.find(
@@ -60,6 +63,7 @@ export class Misses {
     this.#best = { lacks: 'ends', key, value: wanted[key]!, around: node.keys, exist: [] };
   }
 
+  /** The miss to tell of the selection with this index. One must have been kept. */
   told(selection: number): Miss {
     return { selection, ...this.#best! };
   }

@@ -71,6 +71,7 @@ export class Tally {
     for (const group of touched) count(touched.size === 1 ? group.own : group.shared, value, condition);
   }
 
+  /** What was added up so far, in the unit of the resource. */
   amounts(): Amounts {
     return { groups: [...this.#groups.values()], all: this.#all, unplaced: this.#unplaced };
   }

@@ -55,7 +55,7 @@ export function elementsIn(node: XmlElement, pool: string): XmlElement[] {
 const REFERS = /(^r|R)efs?$/;
 
 /** The IDs that an element's own attributes refer to: rRef, rSubRef, rRefs, ContentRefs and the like. */
-export function idsReferredTo(el: XmlElement): string[] {
+function idsReferredTo(el: XmlElement): string[] {
   return el.attributes.flatMap(({ local, uri, value }) =>
     uri === '' && REFERS.test(local) && local !== 'jRef' ? value.split(/\s+/).filter(Boolean) : [],
   );

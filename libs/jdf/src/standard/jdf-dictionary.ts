@@ -75,6 +75,7 @@ export class JdfDictionary extends Dictionary {
     return [...this.#processes.keys()].filter((name) => !this.rows.has(name));
   }
 
+  /** Whether a resource of this name exists. */
   isResource(name: string): boolean {
     return CLASSES.has(this.rows.get(name)?.base ?? '');
   }

@@ -32,6 +32,7 @@ export class Ledger {
     this.#doc = doc;
   }
 
+  /** Enters what was carried across, once for each place it went to. */
   carry(...what: readonly (XmlAttribute | XmlElement | undefined)[]): void {
     for (const one of what) {
       if (one === undefined) continue;

@@ -25,12 +25,14 @@ export interface Row {
   readonly refs?: (child: XmlElement, target: XmlElement) => string | undefined;
 }
 
+/** A row; of one name where the newer has none of its own. */
 export const row = (jdf: string, xjdf = jdf, rest: Omit<Row, 'jdf' | 'xjdf'> = {}): Row => ({
   jdf,
   xjdf,
   ...rest,
 });
 
+/** An attribute with another name or other values in the newer generation; '' where it has none. */
 export const renamed = (jdf: string, xjdf: string, values?: readonly ValuePair[]): AttributePair => ({
   jdf,
   xjdf,

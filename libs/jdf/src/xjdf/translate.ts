@@ -49,6 +49,7 @@ export class Draft {
     return allowed;
   }
 
+  /** How many children of a name there are. */
   count(name: string): number {
     return this.children.filter((child) => child.local === name).length;
   }

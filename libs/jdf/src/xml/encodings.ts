@@ -38,11 +38,6 @@ export function byteEncodingOf(declared: string): 'iso-8859-1' | 'us-ascii' | un
   return (['iso-8859-1', 'us-ascii'] as const).find((encoding) => isNameOf(declared, encoding));
 }
 
-/** The last code point that the encoding can write. */
-export function lastCodePoint(encoding: XmlEncoding): number {
-  return encoding === 'us-ascii' ? 0x7f : encoding === 'iso-8859-1' ? 0xff : 0x10ffff;
-}
-
 /** An XML declaration that names another encoding; '' stays ''. */
 export function renamed(declaration: string, encoding: string): string {
   return declaration.replace(/(encoding\s*=\s*["'])[^"']*/, `$1${encoding}`);

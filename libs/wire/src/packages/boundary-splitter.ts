@@ -35,6 +35,7 @@ export class BoundarySplitter {
     return this.#held.length;
   }
 
+  /** What a chunk settles; nothing after the closing boundary. */
   push(chunk: Uint8Array): Piece[] {
     return this.#closed ? [] : this.#split(this.#joined(chunk), false);
   }

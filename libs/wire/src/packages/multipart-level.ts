@@ -57,10 +57,12 @@ export class MultipartLevel {
     this.#splitter = new BoundarySplitter(boundary);
   }
 
+  /** Reads a chunk and adds what it settles to `out`; the problem at which reading stops, or null. */
   push(chunk: Uint8Array, out: PartEvent[]): Problem | null {
     return this.#follow(this.#splitter.push(chunk), out);
   }
 
+  /** Nothing more comes: a level that is not closed is a problem. */
   end(out: PartEvent[]): Problem | null {
     const fault = this.#follow(this.#splitter.end(), out);
     if (fault !== null) return fault;

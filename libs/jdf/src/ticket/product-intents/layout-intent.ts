@@ -1,5 +1,6 @@
 import { oneOf, optional, xyPair } from '../../codec/index.js';
 import { fullElement } from '../../elements/base.js';
+import { orientations } from '../../enumerations.js';
 import {
   enumerationSpan,
   integerSpan,
@@ -9,17 +10,6 @@ import {
   spans,
   spansIn,
 } from './span-types.js';
-
-const turns = [
-  'Rotate0',
-  'Rotate90',
-  'Rotate180',
-  'Rotate270',
-  'Flip0',
-  'Flip90',
-  'Flip180',
-  'Flip270',
-] as const;
 
 /** Size and pages of a product. `pages` are faces, not leaves. */
 export const layoutIntent = fullElement('LayoutIntent', {
@@ -35,7 +25,7 @@ export const layoutIntent = fullElement('LayoutIntent', {
     'RotatePolicy',
     oneOf(['NoRotate', 'RotateOrthogonal', 'RotateClockwise', 'RotateCounterClockwise']),
   ),
-  orientation: optional('Orientation', oneOf(turns)),
+  orientation: optional('Orientation', oneOf(orientations)),
   finishedPageOrientation: optional('FinishedPageOrientation', oneOf(['Portrait', 'Landscape'])),
   ...spansIn('Mm', lengthSpan, 'Bleed'),
   /** Flat. */

@@ -26,20 +26,9 @@ import {
 } from '../../codec/index.js';
 import { base, fullElement } from '../../elements/base.js';
 import { part } from '../../elements/part.js';
-import { resourceStatuses, usages } from '../../enumerations.js';
+import { orientations, resourceStatuses, usages } from '../../enumerations.js';
 import { partitionKeys } from '../../partition/index.js';
 import { childElements, element, type XmlElement } from '../../xml/index.js';
-
-const orientations = [
-  'Rotate0',
-  'Rotate90',
-  'Rotate180',
-  'Rotate270',
-  'Flip0',
-  'Flip90',
-  'Flip180',
-  'Flip270',
-] as const;
 
 /** How much comes from one lot, and whether it is used up. */
 const lot = fullElement('Lot', {

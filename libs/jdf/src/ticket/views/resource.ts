@@ -70,7 +70,7 @@ const physical = {
 const parameter = { noOp: optional('NoOp', boolean) };
 
 /** The classes of which there is an amount. */
-export const physicalClasses = ['Consumable', 'Handling', 'Quantity'] as const;
+const physicalClasses = ['Consumable', 'Handling', 'Quantity'] as const;
 
 const ofPhysical = { ...common, ...physical };
 const ofParameter = { ...common, ...parameter };

@@ -31,6 +31,7 @@ export class Ticket {
   /** When the message or audit that is being written was sent. */
   time: string | undefined;
 
+  /** What a reference leads to in the older generation; undefined where it leads nowhere. */
   target(id: string): Target | undefined {
     return this.targets.get(id);
   }

@@ -84,6 +84,7 @@ export class Job {
     return made;
   }
 
+  /** The element with an ID; undefined where a reference leads nowhere. */
   target(id: string): XmlElement | undefined {
     return findById(this.doc, id);
   }
@@ -123,6 +124,7 @@ export class Job {
     return placing;
   }
 
+  /** The element around another; undefined for the root. */
   parent(el: XmlElement): XmlElement | undefined {
     return parentOf(this.doc, el);
   }

@@ -12,6 +12,7 @@ import { type Job, NEWER, newerResource, type SetDraft, UNUSED, type Use } from 
 import { partElement, partsOfLeaf } from './parts.js';
 import type { Placer } from './placer.js';
 
+/** The shape of a kind of the newer generation that is known to exist. */
 export const shapeOf = (name: string): ElementShape =>
   xjdfVocabulary.named(name) ?? xjdfVocabulary.shape(name)!;
 
@@ -27,6 +28,7 @@ export class Resources implements Placer {
     this.direction = toNewer(job, this);
   }
 
+  /** Whether a resource is written already. */
   isPlaced(resource: XmlElement): boolean {
     return this.#placed.has(resource);
   }
