@@ -65,7 +65,8 @@ describe("the standard's sample of a product ticket", () => {
             partAmounts: [{ actualAmount: 120, parts: [{ Condition: 'Good' }] }],
           },
         ],
-        parts: [{ SheetName: 'S1' }],
+        // The product of the sample is in one piece: a part that needs no key of its resources.
+        parts: [{ Condition: 'Good' }],
       },
       {
         kind: 'ProcessRun',

@@ -84,3 +84,17 @@ describe('what is wrong with official samples beyond the schema', () => {
     },
   );
 });
+
+/** No table says what these should be: they are pinned so that a change of a check shows what it does to real tickets. */
+describe('warnings over the official samples', () => {
+  it('are few, and as many as they were', () => {
+    const counts: Record<string, number> = {};
+    for (const sample of tickets) {
+      for (const { severity, code } of checkTicket(parse(textOfSample(sample)))) {
+        if (severity === 'warning') counts[code] = (counts[code] ?? 0) + 1;
+      }
+    }
+    // JDF_LINK: nearly all are snippets, which leave out what their process needs.
+    expect(counts).toEqual({ JDF_LINK: 48, JDF_NETWORK: 3, JDF_UNIT: 1 });
+  });
+});

@@ -1,4 +1,5 @@
 import { alternatives } from './alternatives.js';
+import { amounts } from './amounts.js';
 import { audits } from './audits.js';
 import { combined } from './combined.js';
 import { linkTargets } from './link-targets.js';
@@ -35,6 +36,7 @@ export const ticketChecks: readonly TicketCheck[] = [
   nodeStatus,
   audits,
   units,
+  amounts,
   schedule,
   partitions,
   identicals,
