@@ -2,6 +2,7 @@ import { alternatives } from './alternatives.js';
 import { amounts } from './amounts.js';
 import { audits } from './audits.js';
 import { combined } from './combined.js';
+import { cutting } from './cutting.js';
 import { linkTargets } from './link-targets.js';
 import { network } from './network.js';
 import { nodeStatus } from './node-status.js';
@@ -37,6 +38,7 @@ export const ticketChecks: readonly TicketCheck[] = [
   audits,
   units,
   amounts,
+  cutting,
   schedule,
   partitions,
   identicals,
