@@ -14,6 +14,10 @@ describe('alternatives', () => {
       resource('BinderySignature', '', '<SignatureCell FrontPages="0" BackPages="1"/><SignatureCell/>'),
     ],
     ['a list index', resource('Layout', '', `<ContentObject ${CTM} Ord="0"/>`)],
+    [
+      'marks of one kind',
+      resource('Layout', '', `<MarkObject ${CTM} Ord="0"><CutMark/><CutMark/></MarkObject>`),
+    ],
   ])('may be %s alone', (_what, resources) => {
     expect(found(resources)).toEqual([]);
   });
@@ -33,6 +37,11 @@ describe('alternatives', () => {
       'two boxes',
       resource('StrippingParams', '', '<Position AbsoluteBox="0 0 9 9" RelativeBox="0 0 1 1"/>'),
       `error JDF_ALTERNATIVE ${pool}/StrippingParams/Position`,
+    ],
+    [
+      'marks of two kinds',
+      resource('Layout', '', `<MarkObject ${CTM}><CutMark/><RegisterMark Center="0 0"/></MarkObject>`),
+      `error JDF_ALTERNATIVE ${pool}/Layout/MarkObject`,
     ],
   ])('may not be %s', (_what, resources, expected) => {
     expect(found(resources)).toEqual([expected]);

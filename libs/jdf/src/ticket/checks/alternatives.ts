@@ -4,12 +4,25 @@ import { attributeOf, childElements, type XmlElement } from '../../xml/index.js'
 import type { TicketCheck } from './ticket-check.js';
 
 /** What says the same thing in two ways, of which one may stand. A name with "@" is an attribute, else an element. */
-const ALTERNATIVES: Readonly<Record<string, readonly string[]>> = {
-  BinderySignature: ['@FoldCatalog', 'Fold', 'SignatureCell'],
-  ContentObject: ['@Ord', '@OrdExpression'],
-  MarkObject: ['@Ord', '@ContentRef'],
-  Position: ['@AbsoluteBox', '@RelativeBox'],
-  QueueSubmissionParams: ['@ReturnURL', '@ReturnJMF'],
+const ALTERNATIVES: Readonly<Record<string, readonly (readonly string[])[]>> = {
+  BinderySignature: [['@FoldCatalog', 'Fold', 'SignatureCell']],
+  ContentObject: [['@Ord', '@OrdExpression']],
+  MarkObject: [
+    ['@Ord', '@ContentRef'],
+    [
+      'CIELABMeasuringField',
+      'ColorControlStrip',
+      'CutMark',
+      'DensityMeasuringField',
+      'FillMark',
+      'IdentificationField',
+      'JobField',
+      'RegisterMark',
+      'ScavengerArea',
+    ],
+  ],
+  Position: [['@AbsoluteBox', '@RelativeBox']],
+  QueueSubmissionParams: [['@ReturnURL', '@ReturnJMF']],
 };
 
 /**
@@ -29,13 +42,15 @@ export const alternatives: TicketCheck = {
 };
 
 function checkElement(el: XmlElement, findings: Findings): void {
-  const ways = Object.hasOwn(ALTERNATIVES, el.local) ? ALTERNATIVES[el.local]! : [];
-  const stated = ways.filter((way) =>
-    way.startsWith('@') ? attributeOf(el, way.slice(1)) !== undefined : isInside(el, way),
-  );
-  if (stated.length < 2) return;
-  const names = stated.map((way) => way.replace('@', '')).join(' and ');
-  findings.error('JDF_ALTERNATIVE', el, `${el.name} has ${names}.`, 'Keep the one that is meant.');
+  if (!Object.hasOwn(ALTERNATIVES, el.local)) return;
+  for (const ways of ALTERNATIVES[el.local]!) {
+    const stated = ways.filter((way) =>
+      way.startsWith('@') ? attributeOf(el, way.slice(1)) !== undefined : isInside(el, way),
+    );
+    if (stated.length < 2) continue;
+    const names = stated.map((way) => way.replace('@', '')).join(' and ');
+    findings.error('JDF_ALTERNATIVE', el, `${el.name} has ${names}.`, 'Keep the one that is meant.');
+  }
 }
 
 const isInside = (el: XmlElement, name: string): boolean =>

@@ -1,3 +1,4 @@
+import { activation } from './activation.js';
 import { alternatives } from './alternatives.js';
 import { amounts } from './amounts.js';
 import { audits } from './audits.js';
@@ -10,6 +11,7 @@ import { nodeStructure } from './node-structure.js';
 import { identicals, partitions } from './partitions.js';
 import { partsInUse } from './parts-named.js';
 import { partsRecorded } from './parts-recorded.js';
+import { phases } from './phases.js';
 import { processLinks } from './process-links.js';
 import { references } from './references.js';
 import { resourceClass } from './resource-class.js';
@@ -26,6 +28,7 @@ export { type Ticket, ticketOf } from './ticket-check.js';
 export const ticketChecks: readonly TicketCheck[] = [
   statedVersion,
   template,
+  activation,
   nodeStructure,
   combined,
   references,
@@ -36,6 +39,7 @@ export const ticketChecks: readonly TicketCheck[] = [
   alternatives,
   nodeStatus,
   audits,
+  phases,
   units,
   amounts,
   cutting,

@@ -48,4 +48,15 @@ describe('the status of a node', () => {
       `warning JDF_STATUS ${pool}/ComponentLink[1]`,
     ]);
   });
+
+  it('says that each part has its own only where one has', () => {
+    const info = (status: string) =>
+      resource('NodeInfo', 'PartIDKeys="SheetName"', `<NodeInfo SheetName="a" ${status}/>`);
+    const parts = (status: string) =>
+      findingsIn(ticket('Type="ProcessGroup" Status="Part"', info(status), input('NodeInfo'))).filter((one) =>
+        one.includes('JDF_STATUS'),
+      );
+    expect(parts('NodeStatus="Waiting"')).toEqual([]);
+    expect(parts('')).toEqual(['warning JDF_STATUS /JDF']);
+  });
 });

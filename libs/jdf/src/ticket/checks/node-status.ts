@@ -1,5 +1,5 @@
 import type { Findings } from '../../codec/index.js';
-import { partsNamed } from '../../partition/index.js';
+import { partAttribute, partitionLeaves, partsNamed } from '../../partition/index.js';
 import { attributeOf, childElements } from '../../xml/index.js';
 import { isEnough, lowestStatus } from './look-up/status.js';
 import type { TicketCheck, TicketNode } from './ticket-check.js';
@@ -14,6 +14,10 @@ export const nodeStatus: TicketCheck = {
     for (const node of nodes) {
       const status = statusOf(node);
       checkInner(node, status, findings);
+      if (status === 'Part' && !hasPartStatus(node)) {
+        const hint = 'Give each part of NodeInfo its NodeStatus, or the node one status.';
+        findings.warning('JDF_STATUS', node.element, 'Status="Part", but no part has a NodeStatus.', hint);
+      }
       if (status === 'Completed') checkCompleted(node, findings);
       if (AT_WORK.has(status)) checkInputs(node, status, findings);
     }
@@ -21,6 +25,15 @@ export const nodeStatus: TicketCheck = {
 };
 
 const statusOf = ({ element }: TicketNode): string => attributeOf(element, 'Status')?.trim() ?? '';
+
+function hasPartStatus({ links }: TicketNode): boolean {
+  return links.some(
+    ({ name, resource }) =>
+      name === 'NodeInfo' &&
+      resource !== undefined &&
+      partitionLeaves(resource).some((leaf) => partAttribute(leaf, 'NodeStatus') !== undefined),
+  );
+}
 
 function checkInner(node: TicketNode, status: string, findings: Findings): void {
   const inner = node.children.map(statusOf);
