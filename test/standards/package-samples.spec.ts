@@ -28,9 +28,13 @@ async function judged(...parts: PartToSend[]) {
     Buffer.from(`MIME-Version: 1.0\r\nContent-Type: ${contentType}\r\n\r\n`),
     await gathered(body),
   ]);
-  const verdict = await judge(file, () => {
-    throw new Error('no plant is needed');
-  });
+  const verdict = await judge(
+    file,
+    () => {
+      throw new Error('no plant is needed');
+    },
+    null,
+  );
   const found = verdict.problems.filter(({ code }) => code.startsWith('PACKAGE'));
   return { kind: verdict.kind, version: verdict.version, found };
 }

@@ -135,6 +135,21 @@ describe('the command line', () => {
       expect(verdict!.problems[0]!.path).toMatch(/^t@plant!\/JDF/);
     });
 
+    it('tells with --plant what that plant cannot do, and is content all the same', async () => {
+      const ticket = file(
+        'foil.jdf',
+        '<JDF xmlns="http://www.CIP4.org/JDFSchema_1_1" ID="N" JobPartID="P" Type="Embossing" Status="Waiting" Version="1.9"/>',
+      );
+      const codes = async (...more: string[]): Promise<string[]> => {
+        const { out } = await call('check', '--json', ticket, ...more);
+        return (JSON.parse(out) as { problems: { code: string }[] }[])[0]!.problems.map(({ code }) => code);
+      };
+      expect(await codes()).not.toContain('PLANT_CANNOT');
+      expect(await codes('--plant', demo('plant.yaml'))).toContain('PLANT_CANNOT');
+      const { exit } = await call('check', demo('tickets/paper-boat-300.jdf'), '--plant', demo('plant.yaml'));
+      expect(exit).toBe(0);
+    });
+
     it('is content with sound files', async () => {
       expect((await call('check', demo('orders/05-flyer.json'))).exit).toBe(0);
     });

@@ -1,5 +1,5 @@
 import type { Plant } from '#libs/craft';
-import { readOrder } from '#libs/flow';
+import { checkProfile, readOrder } from '#libs/flow';
 import { checkDocument, parseXml, type XmlDocument, xmlLimitsFrom } from '#libs/jdf';
 import type { Problem, Result } from '#libs/kernel';
 import { checkReferences, kindOfPart, packageKind, readPackage, withinPart } from '#libs/wire';
@@ -14,19 +14,24 @@ export interface Judged {
   readonly problems: readonly Problem[];
 }
 
-/** Judges a file by its bytes alone. `plant` is asked for only where an order names what a plant must have. */
-export async function judge(bytes: Uint8Array, plant: () => Plant): Promise<Judged> {
-  if (packageKind(bytes, null) !== null) return judgePackage(bytes);
-  return looksLikeJson(bytes) ? judgeOrder(bytes, plant) : judgeXml(bytes);
+/**
+ * Judges a file by its bytes alone. `plant` is asked for only where an order names what a plant must have; `executing` is
+ * the plant that is to execute a ticket, null where nobody asked.
+ */
+export async function judge(bytes: Uint8Array, plant: () => Plant, executing: Plant | null): Promise<Judged> {
+  if (packageKind(bytes, null) !== null) return judgePackage(bytes, executing);
+  return looksLikeJson(bytes) ? judgeOrder(bytes, plant) : judgeXml(bytes, executing);
 }
 
-function judgeXml(bytes: Uint8Array): Judged {
-  return judgeParsed(parseXml(bytes, xmlLimitsFrom(process.env)));
+function judgeXml(bytes: Uint8Array, executing: Plant | null): Judged {
+  return judgeParsed(parseXml(bytes, xmlLimitsFrom(process.env)), executing);
 }
 
-function judgeParsed(parsed: Result<XmlDocument>): Judged {
+function judgeParsed(parsed: Result<XmlDocument>, executing: Plant | null): Judged {
   if (!parsed.ok) return { kind: 'unknown', version: null, problems: parsed.problems };
-  return checkDocument(parsed.value);
+  const verdict = checkDocument(parsed.value);
+  if (executing === null) return verdict;
+  return { ...verdict, problems: [...verdict.problems, ...checkProfile(parsed.value, executing)] };
 }
 
 function judgeOrder(bytes: Uint8Array, plant: () => Plant): Judged {
@@ -36,12 +41,12 @@ function judgeOrder(bytes: Uint8Array, plant: () => Plant): Judged {
 }
 
 /** Each message and ticket of a package; their places begin with the name of the part (contract: `part!path`). */
-async function judgePackage(bytes: Uint8Array): Promise<Judged> {
+async function judgePackage(bytes: Uint8Array, executing: Plant | null): Promise<Judged> {
   const pack = await readPackage(bytes, null);
   if (!pack.ok) return { kind: 'package', version: null, problems: pack.problems.map(beforePath) };
   const parts = pack.value.parts.filter((part) => kindOfPart(part) !== 'content');
   const read = parts.map((part) => ({ part, parsed: parseXml(part.bytes, xmlLimitsFrom(process.env)) }));
-  const judged = read.map(({ part, parsed }) => ({ part, found: judgeParsed(parsed) }));
+  const judged = read.map(({ part, parsed }) => ({ part, found: judgeParsed(parsed, executing) }));
   const documents = read.map(({ part, parsed }) => ({ part, document: parsed.ok ? parsed.value : null }));
   return {
     kind: 'package',

@@ -23,6 +23,7 @@ export { checkMachines, machines } from './machines/index.js';
 export { type Answer, checkHandlers, type Fetched, type Reception } from './on-message/index.js';
 export * from './ports.js';
 export { checkProcesses, exportTicket, processTicket } from './process/index.js';
+export { checkProfile } from './profile/index.js';
 export * from './state/device.js';
 export * from './state/event.js';
 export * from './state/stock.js';

@@ -26,14 +26,16 @@ const unreadable = (problem: Problem): Judged => ({ kind: 'unknown', version: nu
 export const check: Command = {
   name: 'check',
   usage: 'FILE… [--json] [--plant FILE]',
-  summary: 'Check tickets, messages, packages and orders; says what is wrong, where, and how to mend it.',
+  summary:
+    'Check tickets, messages, packages and orders; says what is wrong, where, and how to mend it; with --plant, also what that plant cannot do.',
   options: { ...asJson, plant: { type: 'string' } },
   takes: [1, Number.POSITIVE_INFINITY],
   async run(call) {
     const { files, unread } = readFiles(call);
+    const executing = call.values.plant === undefined ? null : plantOf(call);
     const verdicts: Verdict[] = [];
     for (const { file, bytes } of files) {
-      verdicts.push(verdict(file, await judge(bytes, () => plantOf(call))));
+      verdicts.push(verdict(file, await judge(bytes, () => plantOf(call), executing)));
     }
     verdicts.push(...unread.map(({ file, problem }) => verdict(file, unreadable(problem))));
     if (call.values.json) sayJson(call, verdicts);

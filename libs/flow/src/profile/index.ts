@@ -1,0 +1,1 @@
+export { checkProfile } from './check-profile.js';
