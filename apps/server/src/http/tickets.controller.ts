@@ -16,6 +16,7 @@ import type { Package } from '#libs/wire';
 import { ticketPackage } from '../export/ticket-package.js';
 import { sha256, unpack } from '../intake/unpack.js';
 import { RUNTIME, type Runtime } from '../runtime.js';
+import { prefersXjdf } from './accept.js';
 import { cursorPage, ifMatch, limitOf, okOr, parseJsonBody, withTag } from './answers.js';
 import { benchCounts } from './bodies.js';
 import { HttpProblem } from './problem.js';
@@ -125,7 +126,7 @@ export class TicketsController {
     const now = clock.now();
     const ticket = await ports.ticketDocument(file);
     const exported = okOr(exportTicket(file, ticket, { now, version, plant: ports.plant }));
-    const newer = /xjdf/.test(accept) && !/vnd\.cip4-jdf/.test(accept);
+    const newer = prefersXjdf(accept);
     const container = containerOf(accept);
     if (container !== null) {
       const leaving = newer

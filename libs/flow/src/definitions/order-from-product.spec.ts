@@ -34,6 +34,16 @@ function order(text: string) {
 const codes = (text: string) => read(text).problems.map(({ code }) => code);
 
 describe('the order that a product ticket means', () => {
+  it('is refused where it says more than any order may, at the place that says it', () => {
+    expect(read(ticket({ LayoutIntent: SIZE + pages(2_000_000_000) })).problems).toContainEqual(
+      expect.objectContaining({
+        code: 'ORDER_FIELD',
+        path: '/JDF/ResourcePool/LayoutIntent/Pages',
+        hint: 'Correct what the ticket says of pages.',
+      }),
+    );
+  });
+
   it('takes the flat size for the page with more than four pages, and all that is open from the plant', () => {
     const text = ticket({ LayoutIntent: SIZE + pages(16) });
     expect(order(text)).toEqual({

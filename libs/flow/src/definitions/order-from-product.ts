@@ -12,6 +12,7 @@ import {
   warning,
 } from '#libs/kernel';
 import { chooseStock } from './choose-stock.js';
+import { orderSchema } from './order-schema.js';
 
 /** Names of ways to bind that are not ours but mean the same (JDF BindingType, from memory). */
 const BINDINGS: Readonly<Record<string, Binding>> = {
@@ -77,7 +78,25 @@ export function orderFromProduct(product: ProductIntent, plant: Plant): Result<O
   const stock = chooseStock(product, draft, plant);
   if (!stock.ok) return refuse(...problems, ...stock.problems);
   const order: Order = { ...(draft as Omit<Order, 'stock'>), stock: stock.value };
-  return done(withoutGaps(order), [...problems, ...stock.problems]);
+  const whole = withoutGaps(order);
+  const beyond = beyondLimits(whole, product);
+  return beyond.length > 0 ? refuse(...problems, ...beyond) : done(whole, [...problems, ...stock.problems]);
+}
+
+/** What an order of this plant's own form would be refused for: a ticket may say no more than that. */
+function beyondLimits(order: Order, product: ProductIntent): Problem[] {
+  const places: Readonly<Record<string, Placed<unknown> | undefined>> = {
+    pages: product.pages,
+    quantity: product.amount,
+  };
+  const checked = orderSchema.safeParse(order);
+  return (checked.error?.issues ?? []).map(({ path, message }) => {
+    const field = String(path[0] ?? '');
+    return error('ORDER_FIELD', `The ticket's ${field} cannot be planned. ${message}.`, {
+      ...where(places[field] ?? product.node),
+      hint: `Correct what the ticket says of ${field}.`,
+    });
+  });
 }
 
 /** Where a value stands in the ticket, as problems name it. */
