@@ -134,6 +134,7 @@ export async function virtualPlant(options: {
             typeof body === 'string' ? Buffer.from(body) : body,
             contentType,
             null,
+            {},
           ),
         ),
     });

@@ -1,5 +1,5 @@
 import { type EnginePorts, receiveJmf, refusalJmf } from '#libs/flow';
-import { parseXmlStream } from '#libs/jdf';
+import { parseXmlStream, type XmlLimits } from '#libs/jdf';
 import { error, type Problem } from '#libs/kernel';
 import { kindOfPart, type Package, packageKind, readPackage } from '#libs/wire';
 import type { DocumentDoor } from './fetch-document.js';
@@ -16,7 +16,7 @@ export interface MessageAnswer {
 
 /**
  * One JMF document or package, as bytes. HTTP 200 also for refusals; 400 for what is no message at all, 415 for a type
- * that is none (contract section 5).
+ * that is none (contract section 5). Limits that are left out have their usual value.
  */
 export async function receiveMessage(
   ports: EnginePorts,
@@ -24,6 +24,7 @@ export async function receiveMessage(
   bytes: Uint8Array,
   contentType: string,
   tokenDevice: string | null,
+  limits: Partial<XmlLimits>,
 ): Promise<MessageAnswer> {
   const refuse = (
     status: number,
@@ -41,7 +42,7 @@ export async function receiveMessage(
   }
   const found = await messageIn(bytes, contentType);
   if ('problem' in found) return refuse(400, found.problem);
-  const parsed = await parseXmlStream(inTurns(found.bytes));
+  const parsed = await parseXmlStream(inTurns(found.bytes), limits);
   if (!parsed.ok) return refuse(400, firstError(parsed.problems));
   const answer = await receiveJmf(ports, parsed.value, {
     tokenDevice,

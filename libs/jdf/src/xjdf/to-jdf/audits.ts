@@ -1,4 +1,5 @@
 import { attributeOf, childElements, firstChild, type XmlElement } from '../../xml/index.js';
+import { addAll } from '../add-all.js';
 import { jdfVocabulary } from '../facts.js';
 import { attributeNode } from '../ledger.js';
 import { type Overflow, overflowFor, type Source, sourceOf, without } from '../source.js';
@@ -64,7 +65,7 @@ function olderAudit(ticket: Ticket, direction: Direction, audit: XmlElement): Xm
     return undefined;
   }
   ledger.carry(audit, head);
-  draft.children.push(...overflow.nodes);
+  addAll(draft.children, overflow.nodes);
   return finish(direction, draft);
 }
 
@@ -159,7 +160,10 @@ function resource({ ticket, direction, audit }: Desk, draft: Draft, overflow: Ov
   for (const other of more)
     ticket.ledger.note(other.leaf.resource, 'an audit of the older generation has one resource');
   if (told === undefined) return;
-  ticket.pool.push(...[told, ...more].map((one) => one.resource));
+  addAll(
+    ticket.pool,
+    [told, ...more].map((one) => one.resource),
+  );
   const link = new Draft(`${told.name}Link`, jdfVocabulary.shape('ResourceLink')!);
   link.attributes.set('rRef', attributeOf(told.resource, 'ID')!);
   for (const name of ['Usage', 'ProcessUsage']) {

@@ -10,6 +10,7 @@ import {
   type XmlElement,
   XSI_NAMESPACE,
 } from '../../xml/index.js';
+import { addAll } from '../add-all.js';
 import { jdfVocabulary } from '../facts.js';
 import { attributeNode } from '../ledger.js';
 import { overflowFor, sourceOf } from '../source.js';
@@ -77,13 +78,13 @@ export function ticketToJdf(doc: XmlDocument): Converted {
   }
   node.attributes.set('Status', statusOf(root));
   const resourcePool = new Draft('ResourcePool', jdfVocabulary.named('ResourcePool')!);
-  resourcePool.children.push(...resources, ...pool.written);
+  addAll(resourcePool.children, resources, pool.written);
   const rest = nodeContent(ticket, direction, root);
   node.children.unshift(
     ...(audits === undefined ? [] : [audits]),
     ...(resourcePool.children.length === 0 ? [] : [finish(direction, resourcePool)]),
   );
-  node.children.push(...rest);
+  addAll(node.children, rest);
   ticket.ledger.carry(root);
   ticket.ledger.carryNamed(root, 'Types', 'Version');
   const written = finish(direction, node);
@@ -124,7 +125,10 @@ function writePool(ticket: Ticket, direction: Direction, sets: readonly PlannedS
       if (names.has(bundle.id)) continue;
       const specific = bundle.leaves[0]!.specific;
       if (specific !== undefined && specific.uri !== set.uri) {
-        written.push(...bundle.leaves.flatMap(({ resource }) => foreignIn(ticket, resource)));
+        addAll(
+          written,
+          bundle.leaves.flatMap(({ resource }) => foreignIn(ticket, resource)),
+        );
         continue;
       }
       const made = writeBundle(ticket, direction, bundle, attributeOf(set, 'Usage'));
@@ -195,7 +199,7 @@ function pushLinks(direction: Direction, node: Draft, links: readonly XmlElement
     'ResourceLinkPool',
     jdfVocabulary.shape('GenericResourceLinkPool') ?? jdfVocabulary.named('ResourceLinkPool')!,
   );
-  pool.children.push(...links);
+  addAll(pool.children, links);
   node.children.push(finish(direction, pool));
 }
 
@@ -212,7 +216,7 @@ function productRoot(
   for (const [name, value] of products.attributes)
     if (!node.attributes.has(name)) node.attributes.set(name, value);
   pushLinks(direction, node, [...products.links, ...links]);
-  node.children.push(...products.children);
+  addAll(node.children, products.children);
   if (work.types.length === 0) return;
   const child = new Draft('JDF', jdfVocabulary.named('JDF')!);
   child.attributes.set('ID', ticket.ids.make('Node'));

@@ -1,5 +1,6 @@
 import { splitTokens } from '../../codec/index.js';
 import { JDF_NAMESPACE, type XmlAttribute } from '../../xml/index.js';
+import { addAll } from '../add-all.js';
 import { jdfVocabulary, xjdfVocabulary } from '../facts.js';
 import type { Ledger } from '../ledger.js';
 import { rowOfNewer } from '../rows.js';
@@ -87,7 +88,7 @@ function asReference(ticket: Ticket, attribute: XmlAttribute, source: Source, ou
     ticket.ledger.reason(attribute, 'the older generation has no such reference here');
     return true;
   }
-  out.children.push(...refs);
+  addAll(out.children, refs);
   ticket.ledger.carry(attribute);
   return true;
 }

@@ -1,6 +1,7 @@
 import { splitTokens } from '../../codec/index.js';
 import type { PartKeys } from '../../elements/part.js';
 import { attributeOf, childElements, firstChild, type XmlElement } from '../../xml/index.js';
+import { addAll } from '../add-all.js';
 import { jdfVocabulary } from '../facts.js';
 import { attributeNode } from '../ledger.js';
 import { OF_LINK } from '../resource-set.js';
@@ -77,12 +78,12 @@ function amounts(
       );
       pool.children.push(finish(direction, good));
     }
-    if (waste !== undefined) pool.children.push(...wasteAmount(ticket, direction, part, keys, 'Waste'));
+    if (waste !== undefined) addAll(pool.children, wasteAmount(ticket, direction, part, keys, 'Waste'));
     for (const one of details) {
       ledger.carry(one);
       const condition = attributeOf(one, 'WasteDetails') ?? 'Waste';
       ledger.carryNamed(one, 'WasteDetails');
-      pool.children.push(...wasteAmount(ticket, direction, one, keys, condition));
+      addAll(pool.children, wasteAmount(ticket, direction, one, keys, condition));
     }
   }
 }

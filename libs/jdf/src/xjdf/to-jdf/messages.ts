@@ -11,6 +11,7 @@ import {
   type XmlElement,
   XSI_NAMESPACE,
 } from '../../xml/index.js';
+import { addAll } from '../add-all.js';
 import { jdfVocabulary } from '../facts.js';
 import { attributeNode } from '../ledger.js';
 import { familyOf, olderPipe } from '../message-names.js';
@@ -55,7 +56,7 @@ export function messagesToJmf(doc: XmlDocument): Result<Converted> {
     const path = `/${root.name}`;
     return refuse(error('JMF_TYPE', 'JMF has none of these messages.', { path, line: root.line || null }));
   }
-  draft.children.push(...messages);
+  addAll(draft.children, messages);
   ticket.ledger.carry(root);
   ticket.ledger.carryNamed(root, 'Version');
   const written = finish(direction, draft);
@@ -109,7 +110,7 @@ function message(desk: Desk, el: XmlElement): XmlElement | undefined {
     return undefined;
   }
   ticket.ledger.carry(el, head);
-  draft.children.push(...overflow.nodes);
+  addAll(draft.children, overflow.nodes);
   const written = finish(direction, draft);
   return typed === undefined
     ? written
@@ -146,12 +147,13 @@ function content(
   const isEntry = params?.local === 'ModifyQueueEntryParams';
   const isPipe = params?.local === 'PipeParams';
   fillDraft(direction, isEntry || isPipe ? without(source, [params]) : source, draft, overflow);
-  if (isPipe) draft.children.push(...pipeParams(desk, params, draft, overflow));
-  if (isEntry) draft.children.push(...entryParams(desk, params, type, draft, overflow));
+  if (isPipe) addAll(draft.children, pipeParams(desk, params, draft, overflow));
+  if (isEntry) addAll(draft.children, entryParams(desk, params, type, draft, overflow));
   const key = draft.shape.byName.get('ResourceInfo')?.shape;
   if (key !== undefined) {
-    draft.children.push(
-      ...infos.flatMap((info) => olderResourceInfos(ticket, direction, info, key, overflow)),
+    addAll(
+      draft.children,
+      infos.flatMap((info) => olderResourceInfos(ticket, direction, info, key, overflow)),
     );
   }
   if (devices.length > 0) draft.children.push(deviceList(desk, devices, draft, overflow));

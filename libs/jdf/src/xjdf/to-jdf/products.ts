@@ -1,5 +1,6 @@
 import { splitTokens } from '../../codec/index.js';
 import { attributeOf, childElements, firstChild, type XmlElement } from '../../xml/index.js';
+import { addAll } from '../add-all.js';
 import { jdfVocabulary } from '../facts.js';
 import { usableId } from '../ids.js';
 import { attributeNode } from '../ledger.js';
@@ -40,7 +41,7 @@ export function olderProducts(ticket: Ticket, direction: Direction): ProductNode
   for (const [child, parent] of parents)
     parent.links.push(link(direction, 'Component', child.component, 'Input'));
   const write = (one: Made): XmlElement => {
-    one.node.children.push(...childrenOf(one, parents).map(write));
+    addAll(one.node.children, childrenOf(one, parents).map(write));
     return finish(direction, withLinks(direction, one));
   };
   if (roots.length === 1) {
@@ -150,7 +151,7 @@ function complete(ticket: Ticket, direction: Direction, one: Made, children: rea
   const rest = childElements(product).filter(({ local }) => local === 'Comment' || local === 'GeneralID');
   const free = rest.filter((el) => overflow.kept?.every(({ by }) => by !== el));
   fillDraft(direction, { ...sourceOf(product), attributes: [], children: free }, component, overflow);
-  component.children.push(...overflow.nodes);
+  addAll(component.children, overflow.nodes);
   ticket.pool.push(finish(direction, component));
   one.links.push(finish(direction, output));
   for (const intent of childElements(product, 'Intent'))
@@ -194,14 +195,14 @@ function olderIntent(
     const source = sourceOf(content);
     const rest = source.children.filter(({ local }) => local !== 'SurfaceColor');
     fillDraft(direction, { ...source, children: rest }, draft, overflow);
-    draft.children.push(...parts);
+    addAll(draft.children, parts);
     // Which parts is said by the nodes inside; a part that is there twice or in two products has one node.
     const refs = splitTokens(attributeOf(content, 'ChildRefs') ?? '');
     const isSaid = refs.length === children.length && refs.every((id, i) => children[i]!.component === id);
     if (content.local === 'BindingIntent' && isSaid) ledger.carryNamed(content, 'ChildRefs');
     ledger.carry(intent, content);
     ledger.carryNamed(intent, 'Name');
-    draft.children.push(...overflow.nodes);
+    addAll(draft.children, overflow.nodes);
     ticket.pool.push(finish(direction, draft));
     one.links.push(link(direction, content.local, id, 'Input'));
   }
@@ -216,7 +217,7 @@ function link(direction: Direction, name: string, id: string, usage: string): Xm
 
 function withLinks(direction: Direction, one: Made): Draft {
   const pool = new Draft('ResourceLinkPool', jdfVocabulary.named('ResourceLinkPool')!);
-  pool.children.push(...one.links);
+  addAll(pool.children, one.links);
   one.node.children.unshift(finish(direction, pool));
   return one.node;
 }

@@ -1,5 +1,6 @@
 import { jdfDictionary } from '../../standard/index.js';
 import { childElements, firstChild, type XmlAttribute, type XmlElement } from '../../xml/index.js';
+import { addAll } from '../add-all.js';
 import { type ElementShape, jdfVocabulary } from '../facts.js';
 import { attributeNode } from '../ledger.js';
 import { rowOfNewer } from '../rows.js';
@@ -33,7 +34,7 @@ export function writeBundle(
       hoist(root, part);
       return { leaf, part };
     });
-    root.children.push(...treeOf(bundle, direction, parts));
+    addAll(root.children, treeOf(bundle, direction, parts));
   }
   if (!root.attributes.has('Status')) {
     root.attributes.set('Status', usage === 'Output' ? 'Unavailable' : 'Available');
@@ -113,7 +114,7 @@ function fillLeaf(ticket: Ticket, direction: Direction, leaf: Leaf, draft: Draft
     ),
   };
   fillDraft(direction, rest, draft, overflow);
-  draft.children.push(...overflow.nodes);
+  addAll(draft.children, overflow.nodes);
 }
 
 function isKept(child: XmlElement, overflow: Overflow): boolean {

@@ -1,5 +1,6 @@
 import { keysOf, type PartKeys } from '../../elements/part.js';
 import { childElements, firstChild, type XmlElement } from '../../xml/index.js';
+import { addAll } from '../add-all.js';
 import { attributeNode } from '../ledger.js';
 import { OF_LINK } from '../resource-set.js';
 import type { Overflow } from '../source.js';
@@ -64,7 +65,10 @@ export function amountPool(
   );
   if (written.length === 0) return undefined;
   const pool = new Draft('AmountPool', shapeOf('AmountPool'));
-  pool.children.push(...written.map((draft) => finish(resources.direction, draft)));
+  addAll(
+    pool.children,
+    written.map((draft) => finish(resources.direction, draft)),
+  );
   return finish(resources.direction, pool);
 }
 

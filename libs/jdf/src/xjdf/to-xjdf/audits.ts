@@ -2,6 +2,7 @@ import { keysOf } from '../../elements/part.js';
 import { inheritedAttribute } from '../../ticket/node.js';
 
 import { attributeOf, childElements, firstChild, type XmlElement } from '../../xml/index.js';
+import { addAll } from '../add-all.js';
 import { attributeNode } from '../ledger.js';
 import { type Overflow, type Source, sourceOf } from '../source.js';
 import { carryAttribute, complete, Draft, fillDraft, finish } from '../translate.js';
@@ -64,7 +65,10 @@ function convertAudit(desk: Desk, audit: XmlElement): XmlElement | undefined {
   }
   const draft = new Draft(name, shapeOf(name));
   draft.children.push(head, ...(payload === undefined ? [] : [payload]));
-  draft.children.push(...overflow.nodes.filter(({ uri }) => uri !== desk.resources.direction.uri));
+  addAll(
+    draft.children,
+    overflow.nodes.filter(({ uri }) => uri !== desk.resources.direction.uri),
+  );
   ledger.carry(audit);
   return finish(desk.resources.direction, draft);
 }

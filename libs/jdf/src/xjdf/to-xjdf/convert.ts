@@ -10,6 +10,7 @@ import {
   type XmlDocument,
   type XmlElement,
 } from '../../xml/index.js';
+import { addAll } from '../add-all.js';
 import { attributeNode, type Lost } from '../ledger.js';
 import type { Overflow } from '../source.js';
 import { carryAttribute, type Direction, Draft, finish } from '../translate.js';
@@ -61,11 +62,16 @@ export function ticketToXjdf(doc: XmlDocument, node?: XmlElement): Converted {
   if (products.list !== undefined) draft.children.push(products.list);
   for (const one of nodes) nodeContent(job, resources, one, main, draft, overflow);
   const sets = job.sets.filter((set) => set.resources.length > 0 || set.use.usage !== undefined);
-  draft.children.push(...sets.map((set) => setElement(resources, set)));
-  const standard = overflow.nodes.filter(({ uri }) => uri === resources.direction.uri);
-  draft.children.push(...standard, ...identifiers(overflow));
-  draft.children.push(
-    ...overflow.nodes.filter((one) => !standard.includes(one)).map((one) => foreignSet(resources, one)),
+  addAll(
+    draft.children,
+    sets.map((set) => setElement(resources, set)),
+  );
+  const isStandard = ({ uri }: XmlElement): boolean => uri === resources.direction.uri;
+  addAll(draft.children, overflow.nodes.filter(isStandard), identifiers(overflow));
+  const foreign = overflow.nodes.filter((one) => !isStandard(one));
+  addAll(
+    draft.children,
+    foreign.map((one) => foreignSet(resources, one)),
   );
   for (const one of nodes) {
     job.ledger.carry(one);
@@ -198,7 +204,7 @@ function setElement(resources: Resources, set: SetDraft): XmlElement {
   if (indexes.length > 0) draft.put('CombinedProcessIndex', indexes.join(' '));
   if (set.id !== undefined) draft.attributes.set('ID', set.id);
   if (set.unit !== undefined) draft.put('Unit', set.unit);
-  draft.children.push(...set.dependents, ...set.resources);
+  addAll(draft.children, set.dependents, set.resources);
   return finish(resources.direction, draft);
 }
 

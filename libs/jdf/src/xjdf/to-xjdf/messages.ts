@@ -8,6 +8,7 @@ import {
   type XmlDocument,
   type XmlElement,
 } from '../../xml/index.js';
+import { addAll } from '../add-all.js';
 import { xjdfVocabulary } from '../facts.js';
 import { attributeNode } from '../ledger.js';
 import { ENTRY_OPERATIONS, newerType, PIPE_OPERATIONS } from '../message-names.js';
@@ -107,7 +108,10 @@ function message(job: Job, resources: Resources, el: XmlElement): XmlElement | u
   }
   ledger.carry(el);
   ledger.carryNamed(el, 'Type');
-  draft.children.push(...overflow.nodes.filter(({ uri }) => uri !== resources.direction.uri));
+  addAll(
+    draft.children,
+    overflow.nodes.filter(({ uri }) => uri !== resources.direction.uri),
+  );
   for (const [what, value] of overflow.originals) ledger.note(el, `${what} was "${value}"`);
   return finish(resources.direction, draft);
 }
@@ -132,11 +136,11 @@ function entryParams(
     const defs = childElements(filters, 'QueueEntryDef');
     fillDraft(direction, without(sourceOf(filters), defs), filter, overflow);
     ledger.carry(filters);
-    for (const def of defs) ids.push(...idOf(resources, def));
+    for (const def of defs) addAll(ids, idOf(resources, def));
   }
-  for (const def of childElements(el, 'QueueEntryDef')) ids.push(...idOf(resources, def));
+  for (const def of childElements(el, 'QueueEntryDef')) addAll(ids, idOf(resources, def));
   if (inner !== undefined) {
-    ids.push(...idOf(resources, inner));
+    addAll(ids, idOf(resources, inner));
     fillDraft(direction, { ...sourceOf(inner), children: [] }, params, overflow);
     ledger.carry(inner);
     ledger.carryNamed(inner, 'EndStatus');

@@ -1,4 +1,5 @@
 import { attributeOf, childElements, parentOf, type XmlElement } from '../../xml/index.js';
+import { addAll } from '../add-all.js';
 import { xjdfVocabulary } from '../facts.js';
 import { attributeNode } from '../ledger.js';
 import { effectiveSource, type Overflow } from '../source.js';
@@ -47,8 +48,11 @@ export function convertProducts(
       uses,
       children.map((one) => ids.get(one)!),
     );
-    draft.children.push(...overflow.nodes.filter(({ uri }) => uri === resources.direction.uri));
-    draft.children.push(...identifiers(overflow));
+    addAll(
+      draft.children,
+      overflow.nodes.filter(({ uri }) => uri === resources.direction.uri),
+    );
+    addAll(draft.children, identifiers(overflow));
     list.children.push(finish(resources.direction, draft));
   }
   return { list: finish(resources.direction, list), taken };

@@ -2,6 +2,7 @@ import { keysOf, type PartKeys } from '../../elements/part.js';
 import type { Partition } from '../../partition/index.js';
 import { partitionKeysOf } from '../../partition/index.js';
 import { attributeOf, childElements, type XmlElement } from '../../xml/index.js';
+import { addAll } from '../add-all.js';
 import { type ElementShape, xjdfVocabulary } from '../facts.js';
 import { usableId } from '../ids.js';
 import { effectiveSource, type Overflow, type Source, sourceOf } from '../source.js';
@@ -133,7 +134,7 @@ export class Resources implements Placer {
       if (written !== undefined) draft.children.push(written);
     }
     if (specific !== undefined) draft.children.push(specific);
-    draft.children.push(...overflow.nodes, ...identifiers(overflow));
+    addAll(draft.children, overflow.nodes, identifiers(overflow));
     ledger.carry(...leaf.chain);
     return finishResource(this.direction, draft, specific);
   }

@@ -1,4 +1,5 @@
 import { attributeOf, type XmlElement } from '../../xml/index.js';
+import { addAll } from '../add-all.js';
 import { attributeNode } from '../ledger.js';
 import type { Overflow } from '../source.js';
 import { carryAttribute, Draft, finish } from '../translate.js';
@@ -29,7 +30,7 @@ export function nodeInfos(job: Job, resources: Resources, steps: Steps): void {
     const key = info.attributes.map(({ name, value }) => `${name}=${value}`).join(' ');
     const like = made.get(key);
     if (like === undefined) made.set(key, { info, indexes: [...indexes] });
-    else like.indexes.push(...indexes);
+    else addAll(like.indexes, indexes);
   }
   for (const { info, indexes } of made.values()) {
     const some =

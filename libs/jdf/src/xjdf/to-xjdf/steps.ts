@@ -1,6 +1,7 @@
 import { splitTokens } from '../../codec/index.js';
 import { nodesOf } from '../../ticket/node.js';
 import { attributeOf, childElements, type XmlElement } from '../../xml/index.js';
+import { addAll } from '../add-all.js';
 
 /** The nodes of a ticket with their places in the list of processes that stands for them in the newer generation. */
 export interface Steps {
@@ -23,7 +24,7 @@ export function stepsOf(root: XmlElement, only: XmlElement | undefined): Steps {
       node,
       own.map((_, i) => types.length + i),
     );
-    types.push(...own);
+    addAll(types, own);
   }
   if (types.length === 0 && products.length > 0) {
     types.push('Product');

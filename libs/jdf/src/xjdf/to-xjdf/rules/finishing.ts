@@ -1,5 +1,6 @@
 import { splitTokens } from '../../../codec/index.js';
 import { attributeOf, childElements, type XmlElement } from '../../../xml/index.js';
+import { addAll } from '../../add-all.js';
 import { xjdfVocabulary } from '../../facts.js';
 import { attributeNode } from '../../ledger.js';
 import { sourceOf, without } from '../../source.js';
@@ -87,7 +88,7 @@ const loose =
     for (const { child, target } of making) {
       const holder = new Draft('LooseBindingParams', out.shape);
       holes(newer, sourceOf(target), holder, overflow);
-      out.children.push(...holder.children);
+      addAll(out.children, holder.children);
       newer.job.ledger.carry(child);
       newer.job.ledger.carryNamed(child, 'rRef', 'ID', 'Class');
     }
@@ -132,8 +133,8 @@ const converting: Rule = (newer, source, out) => {
     const attribute = attributeNode(source.el, name);
     const numbers = splitTokens((value ?? '').replace('~', ' ')).map(Number);
     if (attribute === undefined || numbers.length === 0 || !numbers.every(Number.isFinite)) continue;
-    out.attributes.set(`${name}Min`, String(Math.min(...numbers)));
-    out.attributes.set(`${name}Max`, String(Math.max(...numbers)));
+    out.attributes.set(`${name}Min`, String(numbers.reduce((least, one) => Math.min(least, one))));
+    out.attributes.set(`${name}Max`, String(numbers.reduce((most, one) => Math.max(most, one))));
     newer.job.ledger.carry(attribute);
     taken.push(name);
   }

@@ -1,3 +1,4 @@
+import { addAll } from '../../add-all.js';
 import { xjdfVocabulary } from '../../facts.js';
 import { sourceOf, without } from '../../source.js';
 import { carryAttribute, Draft, fillDraft, finish, translate } from '../../translate.js';
@@ -31,9 +32,9 @@ const bundle: Rule = (newer, source, out, overflow) => {
   );
   if (whole.attributes.size > 0 || written.length === 0) {
     whole.attributes.set('Amount', '1');
-    whole.children.push(...written);
+    addAll(whole.children, written);
     out.children.push(finish(direction, whole));
-  } else out.children.push(...written);
+  } else addAll(out.children, written);
   return without(
     source,
     items,
