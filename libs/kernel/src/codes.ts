@@ -233,6 +233,27 @@ export const codes = {
     'info',
     'Lengths are in points, thickness in micrometres, weight in grams per square metre.',
   ),
+  JDF_COLOUR: row(
+    'The separations of a ticket do not agree with one another',
+    422,
+    201,
+    'info',
+    'Give each printed separation its colour, plate, ink and ink profile, and no others.',
+  ),
+  JDF_PAGES: row(
+    'A run or a layout names pages that are not there',
+    422,
+    201,
+    'info',
+    'Correct the pages that the message names.',
+  ),
+  JDF_FOLD: row(
+    'The folding does not fit the pages',
+    422,
+    200,
+    'info',
+    'Use a code of the folding catalogue that has as many pages, or state the folds.',
+  ),
   JDF_SCHEDULE: row(
     'Times of a node contradict one another',
     422,

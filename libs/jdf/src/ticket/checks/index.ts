@@ -4,6 +4,7 @@ import { amounts } from './amounts.js';
 import { audits } from './audits.js';
 import { combined } from './combined.js';
 import { cutting } from './cutting.js';
+import { folds } from './folds.js';
 import { linkTargets } from './link-targets.js';
 import { network } from './network.js';
 import { nodeStatus } from './node-status.js';
@@ -15,7 +16,9 @@ import { phases } from './phases.js';
 import { processLinks } from './process-links.js';
 import { references } from './references.js';
 import { resourceClass } from './resource-class.js';
+import { runPages } from './run-pages.js';
 import { schedule } from './schedule.js';
+import { separations } from './separations.js';
 import { spawning } from './spawning.js';
 import { statedVersion } from './stated-version.js';
 import { template } from './template.js';
@@ -43,6 +46,9 @@ export const ticketChecks: readonly TicketCheck[] = [
   units,
   amounts,
   cutting,
+  separations,
+  runPages,
+  folds,
   schedule,
   partitions,
   identicals,
