@@ -1,6 +1,6 @@
 import { resolve } from 'node:path';
 import { convertDocument, type Generation, parseXml, writeXml } from '#libs/jdf';
-import type { Problem } from '#libs/kernel';
+import { error, type Problem } from '#libs/kernel';
 import { asJson, text } from '../args.js';
 import { type Call, type Command, EXIT, WrongUse } from '../command.js';
 import { readFiles } from '../files.js';
@@ -18,6 +18,7 @@ export const convert: Command = {
   async run(call) {
     const to = generationOf(call);
     const [{ file, bytes }] = readFiles(call).files as [ReturnType<typeof readFiles>['files'][number]];
+    if (!MAY_BE_XML.has(bytes[0] ?? 0)) return refused(call, file, [notOne]);
     const parsed = parseXml(bytes);
     if (!parsed.ok) return refused(call, file, parsed.problems);
     const converted = convertDocument(parsed.value, to);
@@ -34,6 +35,13 @@ export const convert: Command = {
     return EXIT.done;
   },
 };
+
+/** White space, "<", and the first bytes of byte order marks. */
+const MAY_BE_XML: ReadonlySet<number> = new Set([0x09, 0x0a, 0x0d, 0x20, 0x3c, 0xef, 0xfe, 0xff]);
+
+const notOne = error('KIND_UNKNOWN', 'This is no JDF, JMF, XJDF or XJMF document by itself.', {
+  hint: 'Take the document out of its package; an order in JSON is planned as it is.',
+});
 
 function generationOf(call: Call): Generation {
   const to = text(call, 'to');

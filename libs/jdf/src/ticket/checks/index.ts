@@ -13,6 +13,7 @@ import { identicals, partitions } from './partitions.js';
 import { partsInUse } from './parts-named.js';
 import { partsRecorded } from './parts-recorded.js';
 import { phases } from './phases.js';
+import { positions } from './positions.js';
 import { processLinks } from './process-links.js';
 import { references } from './references.js';
 import { resourceClass } from './resource-class.js';
@@ -46,6 +47,7 @@ export const ticketChecks: readonly TicketCheck[] = [
   units,
   amounts,
   cutting,
+  positions,
   separations,
   runPages,
   folds,
