@@ -12,12 +12,15 @@ import {
   time,
 } from '../codec/index.js';
 import { notificationClasses } from '../enumerations.js';
-import { fullElement } from './base.js';
+import { base, fullElement } from './base.js';
 import { costCenter, employee } from './device.js';
 import { part } from './part.js';
 import { event } from './work.js';
 
+// Of what every element may have, it has the elements only.
 const errorData = elementCodec('ErrorData', {
+  comment: base.comment,
+  generalIds: base.generalIds,
   errorType: required('ErrorType', oneOf(['Invalid', 'Missing', 'Unsupported'])),
   /** XPath of what is wrong, and of what in which document. */
   path: optional('Path', text),
