@@ -167,10 +167,16 @@ export class Changer {
     };
   }
 
+  /** Locks too: a device that was born after the locks were taken would be shown without one, and a change be lost. */
   async #devices(client: PoolClient, ids: readonly string[]): Promise<readonly Device[]> {
     if (ids.length === 0) return [];
     const { name, select } = this.#device;
-    return askRows(client, `SELECT ${select('t')} FROM ${name} t WHERE id = ANY($1)`, [ids], 'load-devices');
+    return askRows(
+      client,
+      `SELECT ${select('t')} FROM ${name} t WHERE id = ANY($1) ORDER BY id FOR NO KEY UPDATE`,
+      [ids],
+      'load-devices',
+    );
   }
 
   async #balances(client: PoolClient, items: readonly string[]): Promise<readonly Balance[]> {
