@@ -5,26 +5,14 @@
  */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { run } from '../../apps/cli/src/run.js';
+import { callCli } from '../kit/call-cli.js';
 import { type Sample, standardsFolder } from './samples.js';
 
 const folder = standardsFolder();
 const all = JSON.parse(readFileSync(join(folder, 'samples.json'), 'utf8')) as readonly Sample[];
 
 async function call(...argv: string[]): Promise<{ exit: number; json: unknown }> {
-  let out = '';
-  const exit = await run(argv, {
-    env: {},
-    folder,
-    isTerminal: false,
-    out: (text) => {
-      out += `${text}\n`;
-    },
-    err: () => undefined,
-    raw: (data) => {
-      out += String(data);
-    },
-  });
+  const { exit, out } = await callCli(argv, folder);
   return { exit, json: JSON.parse(out) };
 }
 

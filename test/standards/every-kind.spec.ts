@@ -83,11 +83,15 @@ const written = values.map((message, i) => write(message, made[i]!.version));
 const named = (texts: readonly string[]): Record<string, string> =>
   Object.fromEntries(texts.map((text, i) => [made[i]!.name, text]));
 
+/** Zeros at the end of a fraction of a second say nothing. */
+const withoutIdleZeros = (value: string): string =>
+  value.replace(/(T\d\d:\d\d:\d\d)(?:\.0+|(\.\d*[1-9])0+)?(?=Z|[+-]\d\d:\d\d$)/, '$1$2');
+
 /** Everything an element says, whatever the order it says it in; an element that says nothing is as good as none. */
 function saying(el: XmlElement): string {
   const attributes = el.attributes
     .filter(({ name }) => !name.startsWith('xmlns'))
-    .map(({ name, value }) => `${name}=${JSON.stringify(value)}`)
+    .map(({ name, value }) => `${name}=${JSON.stringify(withoutIdleZeros(value))}`)
     .sort();
   const inner = el.children.flatMap((child) => {
     if (child.kind === 'element') return [saying(child)];

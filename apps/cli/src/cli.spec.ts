@@ -4,7 +4,7 @@ import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { run } from './run.js';
+import { callCli, type Said } from '../../../test/kit/call-cli.js';
 
 const demo = (path: string): string => fileURLToPath(new URL(`../../../demo-data/${path}`, import.meta.url));
 
@@ -48,24 +48,7 @@ describe('the command line', () => {
     rmSync(folder, { recursive: true });
   });
 
-  const call = async (...argv: string[]): Promise<{ exit: number; out: string; err: string }> => {
-    const said = { out: '', err: '' };
-    const exit = await run(argv, {
-      env: { SIDELAY_SERVER: base },
-      folder,
-      out: (text) => {
-        said.out += `${text}\n`;
-      },
-      err: (text) => {
-        said.err += `${text}\n`;
-      },
-      raw: (data) => {
-        said.out += typeof data === 'string' ? data : Buffer.from(data).toString();
-      },
-      isTerminal: false,
-    });
-    return { exit, ...said };
-  };
+  const call = (...argv: string[]): Promise<Said> => callCli(argv, folder, base);
   const file = (name: string, text: string): string => {
     writeFileSync(join(folder, name), text);
     return name;

@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gathered, type PartToSend, writeMultipart, writeZip } from '#libs/wire';
-import { run } from './run.js';
+import { callCli, type Said } from '../../../test/kit/call-cli.js';
 
 const JDF = 'application/vnd.cip4-jdf+xml';
 const ticket = readFileSync(
@@ -36,24 +36,7 @@ describe('packages at the command line', () => {
     rmSync(folder, { recursive: true });
   });
 
-  const call = async (...argv: string[]): Promise<{ exit: number; out: string; err: string }> => {
-    const said = { out: '', err: '' };
-    const exit = await run(argv, {
-      env: { SIDELAY_SERVER: base },
-      folder,
-      out: (text) => {
-        said.out += `${text}\n`;
-      },
-      err: (text) => {
-        said.err += `${text}\n`;
-      },
-      raw: (data) => {
-        said.out += data.toString();
-      },
-      isTerminal: false,
-    });
-    return { exit, ...said };
-  };
+  const call = (...argv: string[]): Promise<Said> => callCli(argv, folder, base);
   const written = async (content: Buffer) => {
     const { body, contentType } = writeMultipart(
       { parts: partsOf(content), encoding: '8bit' },

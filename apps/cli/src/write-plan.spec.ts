@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { checkTicket, nodesOf, parseXml, processesOf } from '#libs/jdf';
-import { run } from './run.js';
+import { callCli } from '../../../test/kit/call-cli.js';
 
 const demo = (name: string): string =>
   fileURLToPath(new URL(`../../../demo-data/orders/${name}`, import.meta.url));
@@ -25,15 +25,7 @@ describe('plan --out', () => {
   });
   afterEach(() => rmSync(folder, { recursive: true }));
 
-  const plan = (...argv: string[]): Promise<number> =>
-    run(['plan', ...argv], {
-      env: {},
-      folder,
-      isTerminal: false,
-      out: () => undefined,
-      err: () => undefined,
-      raw: () => undefined,
-    });
+  const plan = async (...argv: string[]): Promise<number> => (await callCli(['plan', ...argv], folder)).exit;
 
   it('writes drawings for each machine, the plan, and a process ticket that is sound', async () => {
     expect(await plan(order, '--out', 'new/place')).toBe(0);

@@ -56,6 +56,9 @@ export const resourceClasses = [
   'Quantity',
 ] as const;
 
+/** The classes of which there is an amount. */
+export const physicalClasses = ['Consumable', 'Handling', 'Quantity'] as const;
+
 export const usages = ['Input', 'Output'] as const;
 
 export const deviceStatuses = ['Unknown', 'Idle', 'Down', 'Setup', 'Running', 'Cleanup', 'Stopped'] as const;

@@ -470,13 +470,6 @@ export const codes = {
     'warn',
     'Is it switched on, and its address right? The step waits and is tried again.',
   ),
-  DEVICE_REFUSED: row(
-    'The device refused the job',
-    409,
-    101,
-    'warn',
-    'Its reason stands beside it; mend it and resume the step.',
-  ),
   // Settings and the installation
   SETTING: row('A setting is wrong', 500, 2, 'error', 'Correct the environment variable named.'),
   DATABASE: row(

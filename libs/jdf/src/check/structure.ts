@@ -1,8 +1,8 @@
 import type { Findings } from '../codec/index.js';
 import type { ElementType } from '../standard/index.js';
 import { attributeOf, XML_NAMESPACE, XMLNS_NAMESPACE, type XmlElement, XSI_NAMESPACE } from '../xml/index.js';
+import { type BoundPrefixes, namespaceOf, scopeIn } from './bound-prefixes.js';
 import { checkCounts } from './counts.js';
-import { type NamespaceScope, namespaceOf, scopeIn } from './namespace-scope.js';
 import { nearest } from './nearest.js';
 import { checkSequence } from './sequence.js';
 import type { StructureRules } from './structure-rules.js';
@@ -31,7 +31,7 @@ class StructureCheck {
   }
 
   /** An element where anything may stand: of the standard if it has one of that name, else what is inside it. */
-  foreign(el: XmlElement, around: NamespaceScope | null): void {
+  foreign(el: XmlElement, around: BoundPrefixes | null): void {
     const type = el.uri === this.rules.namespace ? this.rules.dictionary.elementType(el.local) : undefined;
     if (type !== undefined) {
       this.element(el, type, around);
@@ -41,7 +41,7 @@ class StructureCheck {
     for (const child of el.children) if (child.kind === 'element') this.foreign(child, scope);
   }
 
-  element(el: XmlElement, declared: ElementType, around: NamespaceScope | null): void {
+  element(el: XmlElement, declared: ElementType, around: BoundPrefixes | null): void {
     if (this.findings.full) return;
     // Most elements bind no prefix and have no type of their own: nothing is looked up for them.
     const plain = el.attributes.every(({ uri, name }) => uri === '' && name !== 'xmlns');
@@ -53,7 +53,7 @@ class StructureCheck {
   }
 
   /** The type that xsi:type chooses among those made from the declared one; undefined when it cannot be checked. */
-  #strictType(el: XmlElement, declared: ElementType, scope: NamespaceScope | null): ElementType | undefined {
+  #strictType(el: XmlElement, declared: ElementType, scope: BoundPrefixes | null): ElementType | undefined {
     const stated = attributeOf(el, 'type', XSI_NAMESPACE)?.trim();
     if (stated === undefined) return declared;
     const uri = namespaceOf(stated, scope);
@@ -137,7 +137,7 @@ class StructureCheck {
     );
   }
 
-  #content(el: XmlElement, type: ElementType, scope: NamespaceScope | null): void {
+  #content(el: XmlElement, type: ElementType, scope: BoundPrefixes | null): void {
     const { namespace, dictionary } = this.rules;
     const known: XmlElement[] = [];
     for (const child of el.children) {

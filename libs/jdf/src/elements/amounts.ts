@@ -1,16 +1,17 @@
 import {
   boolean,
   children,
-  duration,
+  dateTime,
+  durationOrInfinity,
   inside,
+  matrix,
   number,
-  numbers,
   type Of,
   oneOf,
   optional,
   required,
-  text,
-  time,
+  string,
+  url,
 } from '../codec/index.js';
 import { orientations, resourceStatuses } from '../enumerations.js';
 import { fullElement } from './base.js';
@@ -18,35 +19,40 @@ import { part } from './part.js';
 
 /** How much comes from one lot, and whether it is used up. */
 export const lot = fullElement('Lot', {
-  lotId: required('LotID', text),
+  lotId: required('LotID', string),
   amount: optional('Amount', number),
   actualAmount: optional('ActualAmount', number),
   consumption: optional('Consumption', oneOf(['Full', 'Partial'])),
 });
 export type Lot = Of<typeof lot>;
 
-/** Planned and actual amounts of a part of a resource, in the unit of the resource. */
-export const partAmount = fullElement('PartAmount', {
+/** What a link says of the whole, and a PartAmount of a part. Amounts are in the unit of the resource. */
+export const amounts = {
+  /** Planned. */
   amount: optional('Amount', number),
   actualAmount: optional('ActualAmount', number),
-  maxAmount: optional('MaxAmount', number),
   minAmount: optional('MinAmount', number),
-  draftOk: optional('DraftOK', boolean),
+  maxAmount: optional('MaxAmount', number),
+  /** The lowest Status of the resource that will do, and that will do in the end. */
   minStatus: optional('MinStatus', oneOf(resourceStatuses)),
   minLateStatus: optional('MinLateStatus', oneOf(resourceStatuses)),
+  draftOk: optional('DraftOK', boolean),
   orientation: optional('Orientation', oneOf(orientations)),
-  transformation: optional('Transformation', numbers),
-  start: optional('Start', time),
-  startOffsetS: optional('StartOffset', duration),
-  durationS: optional('Duration', duration),
+  transformation: optional('Transformation', matrix),
+  start: optional('Start', dateTime),
+  startOffset: optional('StartOffset', durationOrInfinity),
+  duration: optional('Duration', durationOrInfinity),
+  /** What is in the pipe when the consumer must stop and may go on. */
   pipePause: optional('PipePause', number),
   pipeResume: optional('PipeResume', number),
-  pipeUrl: optional('PipeURL', text),
   remotePipeEndPause: optional('RemotePipeEndPause', number),
   remotePipeEndResume: optional('RemotePipeEndResume', number),
+  pipeUrl: optional('PipeURL', url),
   lots: children(lot),
   parts: children(part),
-});
+};
+
+export const partAmount = fullElement('PartAmount', amounts);
 export type PartAmount = Of<typeof partAmount>;
 
 /** The AmountPool of a link or of a message. */

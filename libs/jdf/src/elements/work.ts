@@ -1,11 +1,13 @@
 import {
   elementCodec,
-  integer,
+  integerOrInfinity,
+  nmtoken,
   number,
   type Of,
   oneOf,
   optional,
   required,
+  string,
   text,
   time,
 } from '../codec/index.js';
@@ -48,8 +50,8 @@ export type DeviceEvent = Of<typeof event>;
 
 /** A job that shares a sheet with others, with its copies on it. */
 export const gangSource = fullElement('GangSource', {
-  copies: required('Copies', integer),
-  jobId: required('JobID', text),
-  assemblyId: optional('AssemblyID', text),
+  copies: required('Copies', integerOrInfinity),
+  jobId: required('JobID', string),
+  assemblyId: optional('AssemblyID', nmtoken),
 });
 export type GangSource = Of<typeof gangSource>;

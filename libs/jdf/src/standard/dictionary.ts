@@ -62,11 +62,6 @@ export abstract class Dictionary {
     return made;
   }
 
-  /** Names of all kinds, for tools and tests. */
-  get kindNames(): readonly string[] {
-    return [...this.rows.keys()];
-  }
-
   protected abstract make(key: string): ElementType | undefined;
 }
 

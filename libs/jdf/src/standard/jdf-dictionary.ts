@@ -65,17 +65,6 @@ export class JdfDictionary extends Dictionary {
     this.#processes = tables.processes;
   }
 
-  /** Names of the resources that may stand in a pool. */
-  get resourceNames(): readonly string[] {
-    return this.kindNames.filter((name) => this.isResource(name));
-  }
-
-  /** Names of the processes that a node can be. */
-  get processNames(): readonly string[] {
-    return [...this.#processes.keys()].filter((name) => !this.rows.has(name));
-  }
-
-  /** Whether a resource of this name exists. */
   isResource(name: string): boolean {
     return CLASSES.has(this.rows.get(name)?.base ?? '');
   }

@@ -6,11 +6,6 @@ const FOREIGN = 'any';
 
 /** The second generation: XJDF and XJMF. Order and number of children count. */
 export class XjdfDictionary extends Dictionary {
-  /** Names of the resources that a Resource element may hold. */
-  get resourceNames(): readonly string[] {
-    return this.kindNames.filter((name) => this.rows.get(name)!.base === 'SpecificResource');
-  }
-
   override elementType(name: string): ElementType | undefined {
     return this.typeOf(name);
   }

@@ -1,12 +1,5 @@
-import { dataTypes, splitTokens, xjdfDataTypes } from '../codec/index.js';
-import {
-  type AttributeFact,
-  type Dictionary,
-  type ElementType,
-  isChoice,
-  jdfDictionary,
-  xjdfDictionary,
-} from '../standard/index.js';
+import { jdfRules, type StructureRules, xjdfRules } from '../check/index.js';
+import { type AttributeFact, type ElementType, isChoice } from '../standard/index.js';
 
 /** What the standard says of one attribute. `type` is one of the kinds of values of values.ts. */
 export interface AttributeShape {
@@ -74,34 +67,17 @@ const OWN_KINDS: Readonly<Record<Generation, Readonly<Record<string, string>>>> 
 
 type Generation = 'jdf' | 'xjdf';
 
-function attributeShape(dictionary: Dictionary, generation: Generation, fact: AttributeFact): AttributeShape {
+function attributeShape(rules: StructureRules, generation: Generation, fact: AttributeFact): AttributeShape {
   const { type, list, required } = fact;
-  const kind = OWN_KINDS[generation][type] ?? KINDS[type];
-  const types: Readonly<Record<string, { read(text: string): unknown }>> =
-    generation === 'jdf' ? dataTypes : xjdfDataTypes;
-  const exact = generation === 'xjdf' ? (types[`xs:${type}`] ?? types[fact.name]) : undefined;
-  const read =
-    (generation === 'xjdf' && OWN_NAMES.has(fact.name) ? types[fact.name] : undefined) ??
-    types[type] ??
-    exact;
-  const values = read === undefined ? dictionary.listOf(type) : undefined;
+  const names = rules.dictionary.listOf(type) !== undefined;
   return {
-    type: kind ?? (values === undefined ? 'text' : list ? 'several' : 'one'),
-    allows: (text) => {
-      if (values !== undefined) {
-        const words = list ? splitTokens(text) : [text];
-        return words.length > 0 && words.every((word) => values.has(word));
-      }
-      return read === undefined || read.read(text) !== undefined;
-    },
+    type: OWN_KINDS[generation][type] ?? KINDS[type] ?? (names ? (list ? 'several' : 'one') : 'text'),
+    allows: rules.values.of(fact).possible,
     required,
   };
 }
 
-/** Attributes of the newer generation with a type of their own. */
-const OWN_NAMES: ReadonlySet<string> = new Set(['ChildRefs', 'CommonFolds', 'CountryCode']);
-
-function vocabulary(generation: Generation, dictionary: () => Dictionary): Vocabulary {
+function vocabulary(generation: Generation, rules: () => StructureRules): Vocabulary {
   const shapes = new Map<string, ElementShape>();
   const shapeOf = (type: ElementType | undefined): ElementShape | undefined => {
     if (type === undefined) return undefined;
@@ -111,7 +87,7 @@ function vocabulary(generation: Generation, dictionary: () => Dictionary): Vocab
     const made: ElementShape = {
       key: type.key,
       attributes: new Map(
-        [...type.attributes].map(([name, fact]) => [name, attributeShape(dictionary(), generation, fact)]),
+        [...type.attributes].map(([name, fact]) => [name, attributeShape(rules(), generation, fact)]),
       ),
       children,
       byName: new Map(children.map((child) => [child.name, child])),
@@ -122,12 +98,12 @@ function vocabulary(generation: Generation, dictionary: () => Dictionary): Vocab
     return made;
   };
   return {
-    shape: (key) => shapeOf(dictionary().typeOf(key)),
-    named: (name) => shapeOf(dictionary().elementType(name)),
-    isMember: (head, name) => dictionary().isMember(head, name),
+    shape: (key) => shapeOf(rules().dictionary.typeOf(key)),
+    named: (name) => shapeOf(rules().dictionary.elementType(name)),
+    isMember: (head, name) => rules().dictionary.isMember(head, name),
     mayHold: (key, name) => {
-      const type = dictionary().typeOf(key);
-      return type !== undefined && dictionary().childType(type, name) !== undefined;
+      const type = rules().dictionary.typeOf(key);
+      return type !== undefined && rules().dictionary.childType(type, name) !== undefined;
     },
   };
 }
@@ -152,5 +128,5 @@ function childrenOf(type: ElementType): ChildShape[] {
     .sort((a, b) => place(a.name) - place(b.name));
 }
 
-export const xjdfVocabulary: Vocabulary = vocabulary('xjdf', xjdfDictionary);
-export const jdfVocabulary: Vocabulary = vocabulary('jdf', jdfDictionary);
+export const xjdfVocabulary: Vocabulary = vocabulary('xjdf', xjdfRules);
+export const jdfVocabulary: Vocabulary = vocabulary('jdf', jdfRules);

@@ -13,18 +13,10 @@ import {
 } from '../../codec/index.js';
 import { device, misDetails } from '../../elements/device.js';
 import { part } from '../../elements/part.js';
+import { activity } from '../../elements/work.js';
 import { deviceStatuses, phaseStatuses } from '../../enumerations.js';
 import { resourceLinks } from '../views/resource-link.js';
 import { auditFields } from './audit-fields.js';
-
-/** Work that a person did in the phase, such as changing a roller. */
-const activity = elementCodec('Activity', {
-  activityId: optional('ActivityID', shortString),
-  activityName: optional('ActivityName', shortString),
-  personalId: optional('PersonalID', shortString),
-  startTime: optional('StartTime', time),
-  endTime: optional('EndTime', time),
-});
 
 /** What some modules of the device did in the phase. */
 const modulePhase = elementCodec('ModulePhase', {

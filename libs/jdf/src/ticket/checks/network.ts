@@ -1,4 +1,5 @@
 import type { Findings } from '../../codec/index.js';
+import { physicalClasses } from '../../enumerations.js';
 import { jdfDictionary } from '../../standard/index.js';
 import { attributeOf } from '../../xml/index.js';
 import { firstCircle } from './look-up/circles.js';
@@ -6,7 +7,7 @@ import { isEnough, lowestStatus } from './look-up/status.js';
 import { isPiped, nameOf, type Use, UseIndex, type Uses, usesOf } from './look-up/uses.js';
 import type { TicketCheck, TicketNode } from './ticket-check.js';
 
-const PHYSICAL: ReadonlySet<string> = new Set(['Consumable', 'Handling', 'Quantity']);
+const PHYSICAL: ReadonlySet<string> = new Set(physicalClasses);
 const OVER: ReadonlySet<string> = new Set(['Completed', 'Aborted']);
 
 /**

@@ -1,10 +1,11 @@
 import type { Findings } from '../../codec/index.js';
+import { physicalClasses } from '../../enumerations.js';
 import { partsOf } from '../../partition/index.js';
 import { jdfDictionary } from '../../standard/index.js';
 import { attributeOf, type XmlElement } from '../../xml/index.js';
 import type { TicketCheck, TicketLink } from './ticket-check.js';
 
-const PHYSICAL: ReadonlySet<string> = new Set(['Consumable', 'Handling', 'Quantity']);
+const PHYSICAL: ReadonlySet<string> = new Set(physicalClasses);
 const STOCK = ['Amount', 'AmountProduced', 'AmountRequired'] as const;
 const USED = ['Amount', 'ActualAmount', 'MinAmount', 'MaxAmount'] as const;
 

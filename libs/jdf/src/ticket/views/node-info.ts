@@ -16,10 +16,10 @@ import {
 } from '../../codec/index.js';
 import { fullElement } from '../../elements/base.js';
 import { employee, misDetails } from '../../elements/device.js';
+import { gangSource } from '../../elements/work.js';
 import { nodeStatuses } from '../../enumerations.js';
 import { effectivePart, partitionLeaves } from '../../partition/index.js';
 import type { XmlElement } from '../../xml/index.js';
-import { gangSource } from './gang-source.js';
 import { referable } from './referable.js';
 
 const schedule = {

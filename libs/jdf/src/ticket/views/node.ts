@@ -14,16 +14,10 @@ import { fullElement } from '../../elements/base.js';
 import { activations, nodeStatuses, versions } from '../../enumerations.js';
 import { attributeOf, type XmlElement } from '../../xml/index.js';
 
-/** The attributes of a node (an element JDF). */
-export const ticketNode = fullElement('JDF', {
-  id: required('ID', id),
-  /** Product, ProcessGroup, Combined or the name of a process. */
-  type: required('Type', nmtoken),
+/** What a node says of itself, and what the ticket of a node below it repeats of it. */
+export const nodeFields = {
   /** The processes of a Combined node or gray box, in order. */
   types: optional('Types', nmtokens),
-  /** What a gray box is for, such as FinalImaging. */
-  category: optional('Category', nmtoken),
-  status: required('Status', oneOf(nodeStatuses)),
   statusDetails: optional('StatusDetails', shortString),
   activation: optional('Activation', oneOf(activations)),
   version: optional('Version', oneOf(versions)),
@@ -36,11 +30,22 @@ export const ticketNode = fullElement('JDF', {
   relatedJobPartId: optional('RelatedJobPartID', shortString),
   relatedProjectId: optional('RelatedProjectID', shortString),
   icsVersions: optional('ICSVersions', nmtokens),
-  namedFeatures: optional('NamedFeatures', nmtokens),
-  spawnId: optional('SpawnID', nmtoken),
   template: optional('Template', boolean),
   templateId: optional('TemplateID', shortString),
   templateVersion: optional('TemplateVersion', string),
+};
+
+/** The attributes of a node (an element JDF). */
+export const ticketNode = fullElement('JDF', {
+  ...nodeFields,
+  id: required('ID', id),
+  /** Product, ProcessGroup, Combined or the name of a process. */
+  type: required('Type', nmtoken),
+  /** What a gray box is for, such as FinalImaging. */
+  category: optional('Category', nmtoken),
+  status: required('Status', oneOf(nodeStatuses)),
+  namedFeatures: optional('NamedFeatures', nmtokens),
+  spawnId: optional('SpawnID', nmtoken),
 });
 export type TicketNode = Of<typeof ticketNode>;
 

@@ -1,18 +1,12 @@
 import {
   boolean,
-  children,
-  dateTime,
-  durationOrInfinity,
   type ElementCodec,
   editedChildren,
   editFields,
   type Field,
   id,
-  inside,
   integers,
-  matrix,
   nmtoken,
-  number,
   oneOf,
   optional,
   readFields,
@@ -20,51 +14,14 @@ import {
   required,
   someOf,
   string,
-  url,
   type ValueOf,
   writeFields,
 } from '../../codec/index.js';
-import { base, fullElement } from '../../elements/base.js';
-import { part } from '../../elements/part.js';
-import { orientations, resourceStatuses, usages } from '../../enumerations.js';
+import { amountPool, amounts } from '../../elements/amounts.js';
+import { base } from '../../elements/base.js';
+import { usages } from '../../enumerations.js';
 import { partitionKeys } from '../../partition/index.js';
 import { childElements, element, type XmlElement } from '../../xml/index.js';
-
-/** How much comes from one lot, and whether it is used up. */
-const lot = fullElement('Lot', {
-  lotId: required('LotID', string),
-  amount: optional('Amount', number),
-  actualAmount: optional('ActualAmount', number),
-  consumption: optional('Consumption', oneOf(['Full', 'Partial'])),
-});
-
-/** What a link says of the whole, and a PartAmount of a part. Amounts are in the unit of the resource. */
-const amounts = {
-  /** Planned. */
-  amount: optional('Amount', number),
-  actualAmount: optional('ActualAmount', number),
-  minAmount: optional('MinAmount', number),
-  maxAmount: optional('MaxAmount', number),
-  /** The lowest Status of the resource that will do, and that will do in the end. */
-  minStatus: optional('MinStatus', oneOf(resourceStatuses)),
-  minLateStatus: optional('MinLateStatus', oneOf(resourceStatuses)),
-  draftOk: optional('DraftOK', boolean),
-  orientation: optional('Orientation', oneOf(orientations)),
-  transformation: optional('Transformation', matrix),
-  start: optional('Start', dateTime),
-  startOffset: optional('StartOffset', durationOrInfinity),
-  duration: optional('Duration', durationOrInfinity),
-  /** What is in the pipe when the consumer must stop and may go on. */
-  pipePause: optional('PipePause', number),
-  pipeResume: optional('PipeResume', number),
-  remotePipeEndPause: optional('RemotePipeEndPause', number),
-  remotePipeEndResume: optional('RemotePipeEndResume', number),
-  pipeUrl: optional('PipeURL', url),
-  lots: children(lot),
-  parts: children(part),
-};
-
-const partAmount = fullElement('PartAmount', amounts);
 
 const linkFields = {
   ...base,
@@ -81,7 +38,7 @@ const linkFields = {
   pipePartIdKeys: optional('PipePartIDKeys', someOf(partitionKeys)),
   recommendation: optional('Recommendation', boolean),
   ...amounts,
-  partAmounts: inside('AmountPool', children(partAmount)),
+  partAmounts: amountPool,
 };
 
 /** A link from a node to a resource; `name` is that of the resource, such as Component. */

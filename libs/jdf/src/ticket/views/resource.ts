@@ -20,7 +20,7 @@ import {
   writeFields,
 } from '../../codec/index.js';
 import { base } from '../../elements/base.js';
-import { partUsages, resourceClasses, resourceStatuses } from '../../enumerations.js';
+import { partUsages, physicalClasses, resourceClasses, resourceStatuses } from '../../enumerations.js';
 import { partitionKeys } from '../../partition/index.js';
 import { attributeOf, element, type XmlElement } from '../../xml/index.js';
 
@@ -68,9 +68,6 @@ const physical = {
 };
 
 const parameter = { noOp: optional('NoOp', boolean) };
-
-/** The classes of which there is an amount. */
-const physicalClasses = ['Consumable', 'Handling', 'Quantity'] as const;
 
 const ofPhysical = { ...common, ...physical };
 const ofParameter = { ...common, ...parameter };

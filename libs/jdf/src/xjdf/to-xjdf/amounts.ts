@@ -37,16 +37,11 @@ export function amountPool(
   for (const link of links) {
     const pool = firstChild(link, 'AmountPool');
     if (alone) takeAmounts(resources, link, draftFor, {}, undefined);
-    for (const amount of pool === undefined ? [] : childElements(pool, 'PartAmount')) {
-      for (const part of childElements(amount, 'Part')) {
-        const { Condition, ...named } = keysOf(part);
-        const here = Object.entries(keys).every(([key, value]) => named[key] === value);
-        const rest = Object.fromEntries(Object.entries(named).filter(([key]) => keys[key] === undefined));
-        if (!here) continue;
-        takeAmounts(resources, amount, draftFor, rest, Condition);
-        carryPart(resources.direction, part);
-        job.ledger.carry(pool, amount);
-      }
+    for (const { amount, part, named, condition } of pool === undefined ? [] : statedOf(pool, keys)) {
+      const rest = Object.fromEntries(Object.entries(named).filter(([key]) => keys[key] === undefined));
+      takeAmounts(resources, amount, draftFor, rest, condition);
+      carryPart(resources.direction, part);
+      job.ledger.carry(pool!, amount);
     }
   }
   // What a partition inherits holds for each of its parts.
@@ -71,6 +66,45 @@ export function amountPool(
   );
   return finish(resources.direction, pool);
 }
+
+/** What an AmountPool says of one part. */
+interface Stated {
+  readonly amount: XmlElement;
+  readonly part: XmlElement;
+  readonly named: PartKeys;
+  readonly condition: string | undefined;
+}
+
+// A link may state amounts of thousands of parts, and each leaf asks for its own: each pool is gone through once for the
+// keys that leaves have, not once a leaf.
+const indexes = new WeakMap<XmlElement, Map<string, ReadonlyMap<string, readonly Stated[]>>>();
+
+/** What a pool says of a leaf with these keys or of parts of it. */
+function statedOf(pool: XmlElement, keys: PartKeys): readonly Stated[] {
+  const names = Object.keys(keys).sort();
+  const byNames = indexes.get(pool) ?? new Map<string, ReadonlyMap<string, readonly Stated[]>>();
+  indexes.set(pool, byNames);
+  const known = byNames.get(names.join(' ')) ?? indexedBy(pool, names);
+  byNames.set(names.join(' '), known);
+  return known.get(valuesOf(names, keys)) ?? [];
+}
+
+function indexedBy(pool: XmlElement, names: readonly string[]): ReadonlyMap<string, readonly Stated[]> {
+  const index = new Map<string, Stated[]>();
+  for (const amount of childElements(pool, 'PartAmount')) {
+    for (const part of childElements(amount, 'Part')) {
+      const { Condition: condition, ...named } = keysOf(part);
+      const values = valuesOf(names, named);
+      const stated = index.get(values) ?? [];
+      index.set(values, stated);
+      stated.push({ amount, part, named, condition });
+    }
+  }
+  return index;
+}
+
+const valuesOf = (names: readonly string[], keys: PartKeys): string =>
+  JSON.stringify(names.map((name) => keys[name] ?? null));
 
 const NOWHERE: Overflow = { nodes: [], originals: [], keys: {} };
 
