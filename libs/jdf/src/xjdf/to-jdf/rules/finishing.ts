@@ -1,5 +1,5 @@
 import { splitTokens } from '../../../codec/index.js';
-import { attributeOf, childElements } from '../../../xml/index.js';
+import { attributeOf, childElements, findById, parentOf } from '../../../xml/index.js';
 import { attributeNode } from '../../ledger.js';
 import { sourceOf, without } from '../../source.js';
 import { carryAttribute, Draft, fillDraft, finish } from '../../translate.js';
@@ -91,12 +91,15 @@ const converting: Rule = (older, source, out) => {
   return without(source, [], taken);
 };
 
-/** Which shape is meant is said by the links of the process. */
+/** Which shape is meant is said by the links of the process, where it has a link to that shape. */
 const repeat: Rule = (older, source) => {
   const reference = attributeNode(source.el, 'ShapeDefRef');
-  if (reference !== undefined && older.ticket.target(reference.value) !== undefined) {
-    older.ticket.ledger.carry(reference);
-  }
+  if (reference === undefined) return source;
+  const { doc, ledger } = older.ticket;
+  const shape = findById(doc, reference.value.trim());
+  const set = shape && parentOf(doc, shape);
+  if (set !== undefined && attributeOf(set, 'Usage') === 'Input') ledger.carry(reference);
+  else ledger.reason(reference, 'the older generation has no such reference here');
   return without(source, [], ['ShapeDefRef']);
 };
 
