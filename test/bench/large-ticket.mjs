@@ -1,3 +1,6 @@
+/** The same of so many megabytes, as bytes. */
+export const ticketOf = (megabytes) => new TextEncoder().encode(largeTicket(megabytes * 1024 * 1024));
+
 /** A sound ticket of about so many bytes: a product with sheets, plates, ink profiles and components, and its story. */
 export function largeTicket(bytes) {
   const sheets = Math.max(1, Math.round(bytes / 2300));

@@ -1,5 +1,5 @@
 /** In a process of its own: bytes of memory that a document holds when it has been read, by byte of its text. */
-import { ticketOf } from './parse-ticket.mjs';
+import { ticketOf } from './large-ticket.mjs';
 
 const side = process.argv[2];
 const read =

@@ -1,7 +1,7 @@
 import saxes from 'saxes';
 import { parseXml } from '../../dist/libs/jdf/src/index.js';
 import { alternate, perSecond } from './alternate.mjs';
-import { ticketOf } from './parse-ticket.mjs';
+import { ticketOf } from './large-ticket.mjs';
 
 export const name = 'parse';
 export const unit = 'MB/s';

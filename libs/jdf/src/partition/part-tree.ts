@@ -95,7 +95,11 @@ class Part implements PartNode {
   }
 
   get keys(): PartKeys {
-    this.#keys ??= { ...this.parent?.keys, ...Object.fromEntries(this.stated) };
+    if (this.#keys === undefined) {
+      const keys: Record<string, string> = { ...this.parent?.keys };
+      for (const [key, value] of this.stated) keys[key] = value;
+      this.#keys = keys;
+    }
     return this.#keys;
   }
 }

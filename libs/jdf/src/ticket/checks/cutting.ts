@@ -5,7 +5,7 @@ import { isOn, overlapping, placed, SLACK_POINTS } from './look-up/boxes.js';
 import { largestInput, paperOf } from './look-up/sizes.js';
 import type { TicketCheck } from './ticket-check.js';
 
-const MATRICES = ['BlockTrf', 'CTM', 'Transformation', 'TrimCTM'];
+const MATRICES: ReadonlySet<string> = new Set(['BlockTrf', 'CTM', 'Transformation', 'TrimCTM']);
 /** What is cut out; the other kinds of blocks hold blocks or lie on them. */
 const CUT_OUT: ReadonlySet<string> = new Set(['CutBlock', 'SaveBlock']);
 
@@ -30,8 +30,9 @@ export const cutting: TicketCheck = {
 };
 
 function checkMatrices(el: XmlElement, findings: Findings): void {
-  for (const name of MATRICES) {
-    const value = matrix.read(attributeOf(el, name) ?? '');
+  for (const { local: name, uri, value: stated } of el.attributes) {
+    if (uri !== '' || !MATRICES.has(name)) continue;
+    const value = matrix.read(stated);
     if (value === undefined || value.a * value.d !== value.b * value.c) continue;
     const hint = 'The first four numbers turn and scale: 1 0 0 1 leaves everything as it is.';
     findings.warning('JDF_GEOMETRY', el, `${name} of ${el.name} makes everything vanish.`, hint);

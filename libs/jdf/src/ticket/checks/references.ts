@@ -1,6 +1,6 @@
 import type { Severity } from '#libs/kernel';
 import { type Findings, splitTokens } from '../../codec/index.js';
-import { attributeOf, type XmlElement } from '../../xml/index.js';
+import type { XmlElement } from '../../xml/index.js';
 import { isNode } from '../node.js';
 import type { Ticket, TicketCheck } from './ticket-check.js';
 
@@ -13,7 +13,7 @@ interface Reference {
 }
 
 /** Attributes that hold IDs. Source: the official JDF 1.9 schema, attributes of type IDREF and IDREFS. */
-const REFERENCES: readonly Reference[] = [
+const ALL: readonly Reference[] = [
   { attribute: 'rRef', severity: 'error', inSpawned: 'warning' },
   { attribute: 'rSubRef', severity: 'error', inSpawned: 'warning' },
   { attribute: 'rRefs', severity: 'error', inSpawned: null },
@@ -27,6 +27,8 @@ const REFERENCES: readonly Reference[] = [
   { attribute: 'ref', severity: 'warning', inSpawned: null },
 ];
 
+const REFERENCES: ReadonlyMap<string, Reference> = new Map(ALL.map((one) => [one.attribute, one]));
+
 /** Standard reference, section 9, check 1: each reference leads to something in the document. */
 export const references: TicketCheck = {
   number: 1,
@@ -34,15 +36,23 @@ export const references: TicketCheck = {
   run(ticket, findings) {
     for (const el of ticket.elements) {
       if (findings.full) return;
-      for (const reference of REFERENCES) checkReference(ticket, el, reference, findings);
+      for (const { local, uri, value } of el.attributes) {
+        const reference = uri === '' ? REFERENCES.get(local) : undefined;
+        if (reference !== undefined) checkReference(ticket, el, reference, value, findings);
+      }
     }
   },
 };
 
-function checkReference(ticket: Ticket, el: XmlElement, reference: Reference, findings: Findings): void {
+function checkReference(
+  ticket: Ticket,
+  el: XmlElement,
+  reference: Reference,
+  value: string,
+  findings: Findings,
+): void {
   const { attribute } = reference;
-  const value = attributeOf(el, attribute);
-  if (value === undefined || !isReference(el, attribute)) return;
+  if (!isReference(el, attribute)) return;
   const severity = ticket.spawned ? reference.inSpawned : reference.severity;
   for (const id of splitTokens(value)) {
     const target = ticket.ids.get(id);

@@ -9,22 +9,27 @@ export function lowestStatus(
   resource: XmlElement,
   selection: readonly PartKeys[],
 ): ResourceStatus | undefined {
-  const ranks =
-    selection.length === 0
-      ? ranksBelow(partTreeOf(resource).root, -1)
-      : selectedLeaves(resource, selection).map((leaf) => rank(partAttribute(leaf, 'Status')));
-  let lowest: number = resourceStatuses.length;
-  for (const one of ranks) if (one >= 0 && one < lowest) lowest = one;
+  if (selection.length === 0) return resourceStatuses[lowestBelow(partTreeOf(resource).root, -1)];
+  let lowest: number = NONE;
+  for (const leaf of selectedLeaves(resource, selection)) {
+    const one = rank(partAttribute(leaf, 'Status'));
+    if (one >= 0 && one < lowest) lowest = one;
+  }
   return resourceStatuses[lowest];
 }
 
-/** The ranks of the leaves below a part, each its own or that of the nearest level that states one. */
-function* ranksBelow({ element, parts }: PartNode, around: number): Generator<number> {
+/** The rank of no status at all: above every other. */
+const NONE: number = resourceStatuses.length;
+
+/** The lowest rank of the leaves below a part, each its own or that of the nearest level that states one. */
+function lowestBelow({ element, parts }: PartNode, around: number): number {
   const stated = attributeOf(element, 'Status');
   const here = stated === undefined ? around : rank(stated);
-  if (parts.length === 0) yield here;
+  if (parts.length === 0) return here < 0 ? NONE : here;
+  let lowest: number = NONE;
   // Never deeper than there are keys.
-  for (const part of parts) yield* ranksBelow(part, here);
+  for (const part of parts) lowest = Math.min(lowest, lowestBelow(part, here));
+  return lowest;
 }
 
 /** Whether a status is enough for a link: that of its MinStatus, where it states none Available. */
