@@ -66,9 +66,11 @@ const intent = (name: string, children: readonly XmlElement[], attributes = {}):
 const span = (name: string, DataType: string, Actual: string | number): XmlElement =>
   element(name, { DataType, Actual });
 
+const COMPONENT = 'WantedComponent';
+
 function component(ticket: Ticket, plan: Plan): XmlElement {
   return element('Component', {
-    ID: 'WantedComponent',
+    ID: COMPONENT,
     Class: 'Quantity',
     Status: 'Unavailable',
     ComponentType: plan.binding.kind === 'None' ? 'Sheet FinalProduct' : 'Block FinalProduct',
@@ -95,10 +97,18 @@ function intents(ticket: Ticket, plan: Plan): readonly XmlElement[] {
     ]),
     intent('ColorIntent', [side('Front', product), side('Back', product)], { PartIDKeys: 'Side' }),
     intent('BindingIntent', [span('BindingType', 'EnumerationSpan', binding.kind)]),
-    ...(ticket.due === null
-      ? []
-      : [intent('DeliveryIntent', [span('Required', 'TimeSpan', isoTime(ticket.due))])]),
+    ...(ticket.due === null ? [] : [delivery(ticket, isoTime(ticket.due))]),
   ];
+}
+
+/** All of it in one drop: an order says when, and not where to. */
+function delivery({ quantity }: Ticket, required: string): XmlElement {
+  const goods = element('ComponentRef', { rRef: COMPONENT });
+  const item = element('DropItemIntent', { Amount: quantity }, [goods]);
+  return intent('DeliveryIntent', [
+    span('Required', 'TimeSpan', required),
+    element('DropIntent', {}, [item]),
+  ]);
 }
 
 function side(Side: 'Front' | 'Back', product: PlanProductPart): XmlElement {
