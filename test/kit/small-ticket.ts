@@ -1,11 +1,17 @@
 /** Tickets of a few lines for tests of the checks, and what is found in them. */
 import { checkTicket, parseXml } from '#libs/jdf';
+import type { Problem } from '#libs/kernel';
 
-/** What is found in a ticket, each as `severity code path`. */
-export function findingsIn(text: string): string[] {
+/** What is found in a ticket. */
+export function problemsIn(text: string): readonly Problem[] {
   const doc = parseXml(text);
   if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-  return checkTicket(doc.value).map(({ severity, code, path }) => `${severity} ${code} ${path}`);
+  return checkTicket(doc.value);
+}
+
+/** The same, each as `severity code path`. */
+export function findingsIn(text: string): string[] {
+  return problemsIn(text).map(({ severity, code, path }) => `${severity} ${code} ${path}`);
 }
 
 const pools = (resources: string, links: string): string =>

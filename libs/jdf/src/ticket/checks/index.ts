@@ -12,10 +12,12 @@ import { nodeStructure } from './node-structure.js';
 import { identicals, partitions } from './partitions.js';
 import { partsInUse } from './parts-named.js';
 import { partsRecorded } from './parts-recorded.js';
+import { phaseOrder } from './phase-order.js';
 import { phases } from './phases.js';
 import { positions } from './positions.js';
 import { processLinks } from './process-links.js';
 import { references } from './references.js';
+import { resourceAudits } from './resource-audits.js';
 import { resourceClass } from './resource-class.js';
 import { runPages } from './run-pages.js';
 import { schedule } from './schedule.js';
@@ -44,6 +46,8 @@ export const ticketChecks: readonly TicketCheck[] = [
   nodeStatus,
   audits,
   phases,
+  phaseOrder,
+  resourceAudits,
   units,
   amounts,
   cutting,

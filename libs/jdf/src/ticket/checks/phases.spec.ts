@@ -50,14 +50,3 @@ describe('phases of work', () => {
     expect(found(phase(8, 9), run(8, 9, 'Aborted'), phase(10, 11))).toEqual(after);
   });
 });
-
-describe('a record of use', () => {
-  const link = (more: string) => `<MediaLink rRef="m" Usage="Input" ${more}/>`;
-
-  it('tells first of what was used, then of what was planned', () => {
-    const [used, planned] = [link('ActualAmount="9"'), link('')];
-    const record = (links: string) => audit('ResourceAudit', '', links);
-    expect(found(record(used + planned))).toEqual([]);
-    expect(found(record(planned + used))).toEqual(['warning JDF_AUDIT /JDF/AuditPool/ResourceAudit']);
-  });
-});
