@@ -5,7 +5,8 @@ const found = (resources: string) =>
 const pool = '/JDF/ResourcePool';
 const CTM = 'CTM="1 0 0 1 0 0"';
 
-// What excludes what: the standard reference, section 9, check 14.
+// What excludes what: JDF BinderySignature, Layout and Position; that Ord may stand beside a kind of mark: the standard's
+// own sample markObject.
 describe('alternatives', () => {
   it.each([
     ['a fold code', resource('BinderySignature', 'FoldCatalog="F8-7"')],
@@ -17,6 +18,13 @@ describe('alternatives', () => {
     [
       'marks of one kind',
       resource('Layout', '', `<MarkObject ${CTM} Ord="0"><CutMark/><CutMark/></MarkObject>`),
+    ],
+    ['a mark from a list', resource('Layout', '', `<MarkObject ${CTM} Ord="0"/>`)],
+    ['a mark from a document', resource('Layout', '', `<MarkObject ${CTM} ContentRef="layout"/>`)],
+    ['a text as a mark', resource('Layout', '', `<MarkObject ${CTM}><DeviceMark/></MarkObject>`)],
+    [
+      "somebody else's mark",
+      resource('Layout', '', `<MarkObject ${CTM}><s:Star xmlns:s="urn:example:shop"/></MarkObject>`),
     ],
   ])('may be %s alone', (_what, resources) => {
     expect(found(resources)).toEqual([]);
@@ -42,6 +50,20 @@ describe('alternatives', () => {
       'marks of two kinds',
       resource('Layout', '', `<MarkObject ${CTM}><CutMark/><RegisterMark Center="0 0"/></MarkObject>`),
       `error JDF_ALTERNATIVE ${pool}/Layout/MarkObject`,
+    ],
+    [
+      'a mark that shows nothing',
+      resource(
+        'Layout',
+        '',
+        `<MarkObject ${CTM}><MarkActivation Context="SheetIndex" Index="0"/></MarkObject>`,
+      ),
+      `error JDF_ALTERNATIVE ${pool}/Layout/MarkObject`,
+    ],
+    [
+      'a mark from a document and of a kind',
+      resource('Layout', '', `<MarkObject ${CTM} ContentRef="layout"><CutMark/></MarkObject>`),
+      `warning JDF_ALTERNATIVE ${pool}/Layout/MarkObject`,
     ],
   ])('may not be %s', (_what, resources, expected) => {
     expect(found(resources)).toEqual([expected]);

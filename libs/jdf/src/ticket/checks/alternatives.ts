@@ -3,37 +3,45 @@ import { partitionKeysOf, partsOf } from '../../partition/index.js';
 import { attributeOf, childElements, type XmlElement } from '../../xml/index.js';
 import type { TicketCheck } from './ticket-check.js';
 
+/** What a mark may be. */
+const MARK_KINDS = [
+  'CIELABMeasuringField',
+  'ColorControlStrip',
+  'CutMark',
+  'DensityMeasuringField',
+  'FillMark',
+  'IdentificationField',
+  'JobField',
+  'RegisterMark',
+  'ScavengerArea',
+];
+
+/** What else a mark may show: text that is made up at the time, or a piece of a document. */
+const OTHER_CONTENT = ['DeviceMark', 'DynamicField', 'LayoutElement'];
+
 /** What says the same thing in two ways, of which one may stand. A name with "@" is an attribute, else an element. */
 const ALTERNATIVES: Readonly<Record<string, readonly (readonly string[])[]>> = {
   BinderySignature: [['@FoldCatalog', 'Fold', 'SignatureCell']],
   ContentObject: [['@Ord', '@OrdExpression']],
-  MarkObject: [
-    ['@Ord', '@ContentRef'],
-    [
-      'CIELABMeasuringField',
-      'ColorControlStrip',
-      'CutMark',
-      'DensityMeasuringField',
-      'FillMark',
-      'IdentificationField',
-      'JobField',
-      'RegisterMark',
-      'ScavengerArea',
-    ],
-  ],
+  MarkObject: [['@Ord', '@ContentRef'], MARK_KINDS],
   Position: [['@AbsoluteBox', '@RelativeBox']],
   QueueSubmissionParams: [['@ReturnURL', '@ReturnJMF']],
 };
 
 /**
- * Standard reference, section 9, check 14: of alternatives one is there; and what is placed on a sheet stands in a leaf
- * of its Layout, since what stands further out is replaced by, and not added to, what the leaf has.
+ * Of alternatives one is there (BinderySignature FoldCatalog, Fold and SignatureCell; ContentObject Ord and OrdExpression;
+ * MarkObject Ord, ContentRef and its elements; Position AbsoluteBox and RelativeBox; QueueSubmissionParams ReturnURL and
+ * ReturnJMF); and what is placed on a sheet stands in a leaf of its Layout, since what stands further out is replaced by,
+ * and not added to, what the leaf has.
  */
 export const alternatives: TicketCheck = {
   number: 14,
   name: 'alternatives',
   run({ elements, nodes }, findings) {
-    for (const el of elements) checkElement(el, findings);
+    for (const el of elements) {
+      checkElement(el, findings);
+      if (el.local === 'MarkObject') checkMark(el, findings);
+    }
     for (const { resources } of nodes) {
       for (const resource of resources)
         if (resource.local === 'Layout') checkPlaced(resource, 0, resource, findings);
@@ -51,6 +59,22 @@ function checkElement(el: XmlElement, findings: Findings): void {
     const names = stated.map((way) => way.replace('@', '')).join(' and ');
     findings.error('JDF_ALTERNATIVE', el, `${el.name} has ${names}.`, 'Keep the one that is meant.');
   }
+}
+
+/** Content that is somebody else's may be all that a mark has. */
+function checkMark(mark: XmlElement, findings: Findings): void {
+  const content = ['Ord', 'ContentRef', 'LayoutElementPageNum'].some(
+    (name) => attributeOf(mark, name) !== undefined,
+  );
+  const kind = MARK_KINDS.find((name) => isInside(mark, name));
+  if (kind !== undefined && attributeOf(mark, 'ContentRef') !== undefined) {
+    const message = `${mark.name} has ContentRef, so what it shows is there, and a ${kind} beside it.`;
+    findings.warning('JDF_ALTERNATIVE', mark, message, 'Keep the one that is meant.');
+  }
+  if (content || [...MARK_KINDS, ...OTHER_CONTENT].some((name) => isInside(mark, name))) return;
+  if (mark.children.some((child) => child.kind === 'element' && child.uri !== mark.uri)) return;
+  const hint = `Name its content by Ord or ContentRef, or put a ${MARK_KINDS.join(', ')} into it.`;
+  findings.error('JDF_ALTERNATIVE', mark, `${mark.name} has nothing that it shows.`, hint);
 }
 
 const isInside = (el: XmlElement, name: string): boolean =>

@@ -5,6 +5,7 @@ import { audits } from './audits.js';
 import { combined } from './combined.js';
 import { cutting } from './cutting.js';
 import { folds } from './folds.js';
+import { knownVersions } from './known-versions.js';
 import { linkTargets } from './link-targets.js';
 import { network } from './network.js';
 import { nodeStatus } from './node-status.js';
@@ -33,6 +34,7 @@ export { type Ticket, ticketOf } from './ticket-check.js';
 /** Every check of a ticket, in the order in which their findings are told: first what keeps others from being true. */
 export const ticketChecks: readonly TicketCheck[] = [
   statedVersion,
+  knownVersions,
   template,
   activation,
   nodeStructure,
