@@ -4,6 +4,7 @@ import { amounts } from './amounts.js';
 import { audits } from './audits.js';
 import { combined } from './combined.js';
 import { cutting } from './cutting.js';
+import { foldGrid } from './fold-grid.js';
 import { folds } from './folds.js';
 import { knownVersions } from './known-versions.js';
 import { linkTargets } from './link-targets.js';
@@ -27,6 +28,7 @@ import { spawning } from './spawning.js';
 import { statedVersion } from './stated-version.js';
 import { template } from './template.js';
 import type { TicketCheck } from './ticket-check.js';
+import { turnedSheets } from './turned-sheets.js';
 import { units } from './units.js';
 
 export { type Ticket, ticketOf } from './ticket-check.js';
@@ -54,6 +56,8 @@ export const ticketChecks: readonly TicketCheck[] = [
   amounts,
   cutting,
   positions,
+  foldGrid,
+  turnedSheets,
   separations,
   runPages,
   folds,
