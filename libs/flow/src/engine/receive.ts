@@ -8,7 +8,7 @@ import {
   type XmlDocument,
 } from '#libs/jdf';
 import { type Code, codes, done, type Result } from '#libs/kernel';
-import { type Answer, handlerOf, type Reception } from '../on-message/index.js';
+import { type Answer, handlerOf, type Reception, refuseForOthers } from '../on-message/index.js';
 import type { EnginePorts } from './ports.js';
 
 type FromReception = Pick<Reception, 'tokenDevice' | 'fetch'>;
@@ -71,6 +71,8 @@ function wantsAnswer(message: Message): boolean {
 }
 
 async function serve(message: Message, reception: Reception): Promise<Answer> {
+  const refused = await refuseForOthers(message, reception);
+  if (refused !== null) return refused;
   if (message.kind === 'unread') {
     const first = message.problems.find((problem) => problem.severity === 'error')!;
     return { ok: false, code: first.code, text: `${first.message} (line ${first.line}, ${first.path})` };

@@ -9,6 +9,7 @@ import { signalResource } from './signal-resource.js';
 import { signalStatus } from './signal-status.js';
 import { submitQueueEntry } from './submit-queue-entry.js';
 
+export { refuseForOthers } from './addressee.js';
 export type { Answer, Fetched, Reception } from './handler.js';
 
 /** KnownMessages answers from the registry itself, so it can't be out of date. */

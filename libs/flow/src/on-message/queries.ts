@@ -1,7 +1,8 @@
 import type { DeviceInfo as WireDevice } from '#libs/jdf';
 import { readQueue } from '../engine/own-queue.js';
 import type { Device } from '../state/device.js';
-import { answer, no, on } from './handler.js';
+import { unknownDevice } from './addressee.js';
+import { answer, on } from './handler.js';
 
 function wireDevice(device: Device): WireDevice {
   return {
@@ -18,8 +19,7 @@ function wireDevice(device: Device): WireDevice {
 
 export const queryQueueStatus = on('QueryQueueStatus', async (message, reception) => {
   const queue = await readQueue(reception.ports, reception.envelope.deviceId, message.body);
-  if (queue === null)
-    return no('DEVICE_UNKNOWN', `No device ${reception.envelope.deviceId} is registered here.`);
+  if (queue === null) return unknownDevice(reception.envelope.deviceId!);
   return answer('ResponseQueueStatus', { queue });
 });
 
@@ -43,7 +43,7 @@ export const queryStatus = on('QueryStatus', async (_message, reception) => {
     });
   }
   const device = all.find((row) => row.id === envelope.deviceId);
-  if (device === undefined) return no('DEVICE_UNKNOWN', `No device ${envelope.deviceId} is registered here.`);
+  if (device === undefined) return unknownDevice(envelope.deviceId);
   return answer('ResponseStatus', { devices: [wireDevice(device)], queue: undefined });
 });
 

@@ -2,6 +2,7 @@ import type { EntrySelection } from '#libs/jdf';
 import type { TicketCommand } from '../decide/command.js';
 import { command } from '../engine/commands.js';
 import { readQueue } from '../engine/own-queue.js';
+import { unknownDevice } from './addressee.js';
 import { type Answer, no, noBecause, ok, on, type Reception, speaker } from './handler.js';
 
 /** Commands on entries that are the same as what people do on the board: hold, resume, abort. */
@@ -29,7 +30,7 @@ async function commandEntries(
   const by = envelope.senderId;
   const named = (filter.entries ?? []).map((def) => def.queueEntryId);
   const queue = await readQueue(ports, envelope.deviceId, filter);
-  if (queue === null) return no('DEVICE_UNKNOWN', `No device ${envelope.deviceId} is registered here.`);
+  if (queue === null) return unknownDevice(envelope.deviceId!);
   const who = speaker(reception, queue.deviceId);
   if (!who.ok) return who.answer;
   const missing = named.filter((id) => !queue.entries.some((entry) => entry.queueEntryId === id));

@@ -5,7 +5,8 @@ import { FileDraft, together } from '../decide/draft.js';
 import { contextOf, offerWork } from '../engine/ports.js';
 import type { Decision } from '../ports.js';
 import type { NodeStatus } from '../state/ticket.js';
-import { type Answer, no, ok, on, type Reception, speaker } from './handler.js';
+import { unknownDevice } from './addressee.js';
+import { type Answer, ok, on, type Reception, speaker } from './handler.js';
 
 /** What of the standard's node statuses is a phase of work on a device; the others say that nothing runs yet. */
 const WORK: readonly string[] = [
@@ -43,7 +44,7 @@ async function book(info: DeviceInfo, sentAt: number, reception: Reception): Pro
     (slice): Decision<Answer> => {
       const device = slice.devices.get(deviceId);
       if (device === undefined) {
-        return { result: no('DEVICE_UNKNOWN', `No device ${deviceId} is registered here.`) };
+        return { result: unknownDevice(deviceId) };
       }
       const context = contextOf(ports);
       const drafts = new Map<string, FileDraft>();

@@ -16,6 +16,7 @@ import { partsInUse } from './parts-named.js';
 import { partsRecorded } from './parts-recorded.js';
 import { phaseOrder } from './phase-order.js';
 import { phases } from './phases.js';
+import { plateSets } from './plate-sets.js';
 import { positions } from './positions.js';
 import { processLinks } from './process-links.js';
 import { references } from './references.js';
@@ -59,6 +60,7 @@ export const ticketChecks: readonly TicketCheck[] = [
   foldGrid,
   turnedSheets,
   separations,
+  plateSets,
   runPages,
   folds,
   schedule,

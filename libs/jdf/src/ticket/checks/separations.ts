@@ -1,26 +1,22 @@
 import type { Findings } from '../../codec/index.js';
 import { partitionKeysOf, partitionLeaves, subElements } from '../../partition/index.js';
 import { attributeOf, childElements, type XmlDocument, type XmlElement } from '../../xml/index.js';
+import { inputOf, orderOf, perSeparation } from './look-up/printing.js';
 import type { TicketCheck, TicketNode } from './ticket-check.js';
 
-/** What a press needs of each separation that it prints. */
-const PER_SEPARATION = ['ExposedMedia', 'InkZoneProfile', 'Ink'];
-
 /**
- * Standard reference, section 9, check 20: the separations to be printed have their colours, and plates, inks and ink
- * profiles are of these separations and no others. A separation may be on one side only, so none is missing as long as
- * it is anywhere.
+ * The separations to be printed (ColorantControl ColorantOrder) have their colours (ColorPool), and plates, inks and ink
+ * profiles are of these separations and no others. A separation may be on one side only, so none is missing as long as it
+ * is anywhere.
  */
 export const separations: TicketCheck = {
   number: 20,
   name: 'separations',
   run({ doc, nodes }, findings) {
     for (const node of nodes) {
-      const control = node.links.find(
-        ({ name, usage }) => name === 'ColorantControl' && usage === 'Input',
-      )?.resource;
+      const control = inputOf(node, 'ColorantControl')?.resource;
       if (control === undefined) continue;
-      const printed = orderOf(control);
+      const printed = printedBy(control);
       if (printed.size === 0) continue;
       checkColours(doc, control, printed, findings);
       checkResources(node, printed, findings);
@@ -29,15 +25,9 @@ export const separations: TicketCheck = {
 };
 
 /** The separations that are printed, of all parts together. */
-function orderOf(control: XmlElement): Set<string> {
-  const names = partitionLeaves(control).flatMap(({ chain }) =>
-    chain.flatMap((el) => childElements(el, 'ColorantOrder').flatMap(namesIn)),
-  );
-  return new Set(names);
+function printedBy(control: XmlElement): Set<string> {
+  return new Set(partitionLeaves(control).flatMap(({ chain }) => orderOf(chain)));
 }
-
-const namesIn = (list: XmlElement): string[] =>
-  childElements(list, 'SeparationSpec').flatMap((spec) => attributeOf(spec, 'Name')?.trim() ?? []);
 
 function checkColours(
   doc: XmlDocument,
@@ -60,10 +50,8 @@ function checkColours(
 }
 
 function checkResources(node: TicketNode, printed: ReadonlySet<string>, findings: Findings): void {
-  for (const { name, usage, role, resource } of node.links) {
-    if (resource === undefined || usage !== 'Input' || !PER_SEPARATION.includes(name) || role === 'Proof')
-      continue;
-    if (!partitionKeysOf(resource).includes('Separation')) continue;
+  for (const { name, resource } of perSeparation(node)) {
+    if (resource === undefined || !partitionKeysOf(resource).includes('Separation')) continue;
     const found = new Set<string>();
     for (const { keys, chain } of partitionLeaves(resource)) {
       const separation = keys.Separation?.trim();
