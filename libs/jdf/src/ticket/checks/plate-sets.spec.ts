@@ -114,8 +114,8 @@ describe('the plates of each side', () => {
     expect(told({ plates: BOTH, profiles: `${BOTH} Black` })).toEqual([]);
     const one = told({ order: 'Cyan Black Gold', plates: 'Front: Cyan Black Gold, Back: Black', profiles });
     expect(one.map(({ line, message }) => `${line} ${message}`)).toEqual([
-      '2 InkZoneProfile has nothing for the plate SheetName="S1" Side="Front" Separation="Gold".',
-      '3 There is no plate for the InkZoneProfile SheetName="S1" Side="Back" Separation="Gold".',
+      '3 InkZoneProfile has nothing for the plate SheetName="S1" Side="Front" Separation="Gold".',
+      '4 There is no plate for the InkZoneProfile SheetName="S1" Side="Back" Separation="Gold".',
     ]);
   });
 
