@@ -47,7 +47,7 @@ export async function enginePorts(url, schema, more = {}) {
     ids: uuidV7Source(clock, systemRandom),
     plant: plant.value,
     log: () => undefined,
-    read: async (bytes, presses) => readDocument(bytes, plant.value, presses),
+    read: async ({ bytes }, presses) => readDocument(bytes, plant.value, presses),
     ticketDocument: (file) => store.document(file.ticket.documentId),
     jmfUrl: 'http://127.0.0.1:7420/jmf',
     deviceId: 'sidelay',

@@ -78,6 +78,13 @@ describe.each(queues)('two short runs through the whole plant, hints kept in $na
     for (const { document, ticket } of jobs) {
       for (const audit of ['<PhaseTime', '<ProcessRun', '<ResourceAudit']) expect(document).toContain(audit);
       expect(document).toContain(`JobID="${ticket.jobId}"`);
+      // Whatever left for a machine came back and was merged, the machine's own log with it.
+      const count = (what: string): number => document.split(what).length - 1;
+      expect(count('<Spawned ')).toBe(ticket.steps.length);
+      expect(count('<Merged ')).toBe(ticket.steps.length);
+      const runs = document.match(/<ProcessRun [^>]*AgentName="[^"]*"/g) ?? [];
+      const byMachine = runs.filter((run) => run.includes('simulated device')).length;
+      expect([runs.length, byMachine > 0]).toEqual([ticket.steps.length, true]);
       if (!standards) continue;
       const folder = mkdtempSync(join(tmpdir(), 'sidelay-export-'));
       const file = join(folder, 'ticket.jdf');

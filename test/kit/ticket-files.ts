@@ -1,5 +1,5 @@
 import type { Plan } from '#libs/craft';
-import type { NodeStatus, Phase, Step, StoredDocument, TicketFile, Use } from '#libs/flow';
+import type { NodeStatus, Phase, QueueEntry, Step, StoredDocument, TicketFile, Use } from '#libs/flow';
 
 /** Monday 2 March 2026, 07:00 UTC: plant times of the files made here count from it. */
 export const MONDAY = Date.UTC(2026, 2, 2, 7);
@@ -105,7 +105,7 @@ export function ticketFile(plan: Plan, state: FileState, kind: 'order' | 'jdf' =
       produced: steps[at]!.status === 'Completed' ? steps[at]!.good : 0,
       usableFrom: null,
     })),
-    entries: [],
+    entries: steps.flatMap(entriesOf),
     phases: steps.flatMap(phasesOf),
     uses: usesOf(plan, steps),
   };
@@ -114,6 +114,32 @@ export function ticketFile(plan: Plan, state: FileState, kind: 'order' | 'jdf' =
 function resourceName(types: readonly string[]): string {
   if (types.includes('ImageSetting')) return 'ExposedMedia';
   return types.includes('Stripping') ? 'RunList' : 'Component';
+}
+
+/** A begun step was given to its device five minutes before, and came back with its end. */
+function entriesOf(step: Step): readonly QueueEntry[] {
+  if (step.start === null) return [];
+  const ended = step.end === null ? null : step.status === 'Aborted' ? 'Aborted' : 'Completed';
+  return [
+    {
+      id: `0195e0a0-0000-7000-8000-0000000001${String(step.ordinal).padStart(2, '0')}`,
+      ticketId: step.ticketId,
+      stepId: step.id,
+      deviceId: step.deviceId!,
+      status: ended ?? 'Running',
+      delivery: 'delivered',
+      deviceEntryId: `Q-${step.id}`,
+      attempt: 1,
+      notBefore: null,
+      lastError: null,
+      returned: ended !== null,
+      wanted: null,
+      priority: 60,
+      submitted: step.start - 5 * MINUTE,
+      start: step.start,
+      end: step.end,
+    },
+  ];
 }
 
 /** Ten minutes of set-up, ten of running, five of stop, and the rest of running. */

@@ -14,6 +14,7 @@ import { convertDocument, parseXml, writeXml } from '#libs/jdf';
 import { isoTime } from '#libs/kernel';
 import type { Package } from '#libs/wire';
 import { ticketPackage } from '../export/ticket-package.js';
+import { returnedTickets } from '../intake/returned-tickets.js';
 import { sha256, unpack } from '../intake/unpack.js';
 import { RUNTIME, type Runtime } from '../runtime.js';
 import { prefersXjdf } from './accept.js';
@@ -125,7 +126,8 @@ export class TicketsController {
     const { version, clock, ports } = this.runtime;
     const now = clock.now();
     const ticket = await ports.ticketDocument(file);
-    const exported = okOr(exportTicket(file, ticket, { now, version, plant: ports.plant }));
+    const returned = await returnedTickets(ports.store, file);
+    const exported = okOr(exportTicket(file, ticket, { now, version, plant: ports.plant, returned }));
     const newer = prefersXjdf(accept);
     const container = containerOf(accept);
     if (container !== null) {

@@ -1,4 +1,4 @@
-export type { Act } from './agent.js';
+export { type Act, auditStamp } from './agent.js';
 export { checkReturned } from './check-returned.js';
 export { merge } from './merge.js';
 export { type NodeChoice, type Spawned, type SpawnOptions, spawn } from './spawn.js';

@@ -1,4 +1,4 @@
-import { JDF_NAMESPACE, XSI_NAMESPACE } from './namespaces.js';
+import { JDF_NAMESPACE, XMLNS_NAMESPACE, XSI_NAMESPACE } from './namespaces.js';
 import type { XmlAttribute, XmlComment, XmlDocument, XmlElement, XmlNode, XmlText } from './node.js';
 
 /** Attribute values by name; undefined leaves the attribute out. Numbers and booleans are written as the standard does. */
@@ -126,7 +126,13 @@ export function indented(el: XmlElement, depth = 0): XmlElement {
 
 function attribute(name: string, value: string): XmlAttribute {
   const { prefix, local } = split(name);
-  return { name, prefix, local, uri: prefix === 'xsi' ? XSI_NAMESPACE : '', value };
+  return { name, prefix, local, uri: uriOf(name, prefix), value };
+}
+
+/** The two prefixes whose attributes are made here; a declaration is known as one, as if it had been read. */
+function uriOf(name: string, prefix: string): string {
+  if (name === 'xmlns' || prefix === 'xmlns') return XMLNS_NAMESPACE;
+  return prefix === 'xsi' ? XSI_NAMESPACE : '';
 }
 
 function split(name: string): { prefix: string; local: string } {

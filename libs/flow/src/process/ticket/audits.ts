@@ -1,4 +1,4 @@
-import { element, formatDuration, type XmlElement } from '#libs/jdf';
+import { auditStamp, element, formatDuration, type XmlElement } from '#libs/jdf';
 import { type Instant, isoTime } from '#libs/kernel';
 import type { NodeStatus, Phase, TicketFile, Use } from '../../state/ticket.js';
 import { usedAmount } from '../build/amounts.js';
@@ -31,11 +31,7 @@ export function stepAudits(
   agent: Agent,
   now: Instant,
 ): readonly XmlElement[] {
-  const stamp = (at: Instant) => ({
-    TimeStamp: isoTime(at),
-    AgentName: agent.name,
-    AgentVersion: agent.version,
-  });
+  const stamp = (at: Instant) => auditStamp({ at, agent });
   const { step } = node;
   const phases = file.phases
     .filter((phase) => phase.stepId === step.id && PHASES.includes(phase.status))

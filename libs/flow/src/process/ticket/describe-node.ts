@@ -73,10 +73,13 @@ function ownTo(step: Step, link: LinkDraft): LinkDraft {
   return resource.shared ? link : { ...link, resource: { ...resource, key: `${step.id}-${resource.key}` } };
 }
 
+/** Key of a step's NodeInfo. */
+export const infoKey = (stepId: string): string => `${stepId}-info`;
+
 /** Schedule and device, which every process may have. */
 function general(file: TicketFile, step: Step, options: DescribeOptions): readonly IndexedLink[] {
   const info: ResourceDraft = {
-    key: `${step.id}-info`,
+    key: infoKey(step.id),
     name: 'NodeInfo',
     class: 'Parameter',
     shared: false,
@@ -86,7 +89,6 @@ function general(file: TicketFile, step: Step, options: DescribeOptions): readon
       SetupDuration: formatDuration(step.setupS),
       TotalDuration: formatDuration(step.setupS + step.runS),
       JobPriority: file.ticket.priority,
-      NodeStatus: step.status,
       TargetRoute: options.targetRoute,
     },
   };

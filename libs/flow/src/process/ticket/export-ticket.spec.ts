@@ -1,11 +1,13 @@
 import {
   attributeOf,
   childElements,
+  convertDocument,
   descendants,
   firstChild,
   parseXml,
   readAudits,
   readProduct,
+  writeXml,
   type XmlDocument,
 } from '#libs/jdf';
 import { bookletPlan } from '../../../../../test/kit/booklet-plan.js';
@@ -172,6 +174,54 @@ describe('an exported ticket', () => {
     expect(value.due?.value).toBe(MONDAY + 3 * 24 * 60 * MINUTE);
     expect(value.jobPriority?.value).toBe(60);
     expect(value.customerName?.value).toBe('Harbour players');
+  });
+
+  it('says of a step that a device has that it is out, and beside it how far it is', () => {
+    const doc = parsed(exported('running'));
+    const stitch = nodeOf(doc, 'stitch');
+    expect([attributeOf(stitch, 'Status'), attributeOf(stitch, 'StatusDetails')]).toEqual([
+      'Spawned',
+      'InProgress',
+    ]);
+    const info = firstChild(firstChild(stitch, 'ResourcePool')!, 'NodeInfo')!;
+    expect([attributeOf(info, 'NodeStatus'), attributeOf(info, 'NodeStatusDetails')]).toEqual([
+      'InProgress',
+      'Good',
+    ]);
+    const audits = childElements(firstChild(doc.root, 'AuditPool')!);
+    const left = audits.find((audit) => attributeOf(audit, 'jRef') === attributeOf(stitch, 'ID'))!;
+    expect([left.local, attributeOf(left, 'NewSpawnID'), attributeOf(left, 'Status')]).toEqual([
+      'Spawned',
+      ticketFile(bookletPlan(), 'running').entries.at(-1)!.id,
+      'Waiting',
+    ]);
+    const times = audits.map((audit) => Date.parse(attributeOf(audit, 'TimeStamp')!));
+    expect(times).toEqual(times.toSorted((a, b) => a - b));
+  });
+
+  it('says in the newer generation, which knows no leaving, how far a step is', () => {
+    const newer = convertDocument(parsed(exported('running')), 'xjdf');
+    const text = newer.ok ? writeXml(newer.value.doc) : '';
+    expect(text).toMatch(/<NodeInfo [^>]*Status="InProgress"/);
+    expect(text).not.toContain('Spawned');
+  });
+
+  it('has nothing out that no device took, and nothing once it came back', () => {
+    const file = ticketFile(bookletPlan(), 'running');
+    const refused = file.entries.map((entry) => ({ ...entry, delivery: 'refused' as const }));
+    const none = exportTicket({ ...file, entries: refused }, null, options);
+    expect(none.ok && none.value).not.toMatch(/Spawned|Merged/);
+    expect(exported('completed')).not.toMatch(/Status="Spawned"|SpawnIDs/);
+  });
+
+  it('keeps what was recorded where what came back is not the ticket that left', () => {
+    const file = ticketFile(bookletPlan(), 'completed');
+    const [first] = file.entries;
+    const returned = new Map([[first!.id, new TextEncoder().encode(ORIGINAL)]]);
+    const made = exportTicket(file, null, { ...options, returned });
+    const plain = exportTicket(file, null, options);
+    expect(made.ok && plain.ok && made.value === plain.value).toBe(true);
+    expect(made.problems).toMatchObject([{ code: 'JDF_MERGE', severity: 'warning' }]);
   });
 
   it('is refused without a plan, and with a plan that lacks what a machine must know', () => {

@@ -36,7 +36,9 @@ describe('the ticket for a device', () => {
       'J-300',
       'print-1',
     ]);
-    expect(attributeOf(root, 'SpawnID')).toBeTruthy();
+    const running = ticketFile(bookletPlan(), 'running');
+    const entry = running.entries.find(({ stepId }) => stepId === 'print-1')!;
+    expect(attributeOf(ticketFor('print-1', running).root, 'SpawnID')).toBe(entry.id);
     expect([attributeOf(ancestor, 'NodeID'), attributeOf(ancestor, 'Type')]).toEqual(['Product', 'Product']);
   });
 
@@ -93,6 +95,15 @@ describe('the ticket for a device', () => {
     for (const { id } of [...nodeFor('stitch').inputs, ...nodeFor('stitch').outputs]) {
       expect(text).toContain(`ID="${id}"`);
     }
+  });
+
+  it('may change what the step makes, and only read all else that it shares', () => {
+    const { root } = ticketFor('print-1');
+    const pool = childElements(firstChild(root, 'ResourcePool')!);
+    const locked = (name: string) =>
+      pool.filter(({ local }) => local === name).map((one) => attributeOf(one, 'Locked'));
+    expect(locked('Component')).toEqual([undefined]);
+    expect(locked('ExposedMedia')).toEqual(['true']);
   });
 
   it('is refused for a step that is not there', () => {

@@ -79,6 +79,9 @@ function infoOf(resources: Resources, node: XmlElement): XmlElement {
 function withStatus(resources: Resources, resource: XmlElement, node: XmlElement): XmlElement {
   const children = resource.children.map((child) => {
     if (child.kind !== 'element' || child.local !== 'NodeInfo') return child;
+    // A node that is out is Spawned, which is no status there; its schedule says what it does meanwhile.
+    const stated = attributeOf(child, 'Status');
+    if (stated !== undefined && stated !== attributeOf(node, 'Status')) return child;
     const info = infoOf(resources, node);
     const more = info.attributes.filter(({ local }) => attributeOf(child, local) === undefined);
     return { ...child, attributes: [...child.attributes, ...more] };
