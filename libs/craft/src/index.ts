@@ -1,4 +1,6 @@
+export { saddleThicknessMm } from './binding/saddle.js';
 export { makereadyCapacity } from './changeover/press-change.js';
+export { canMakeFolds, heaviestToFold } from './folding/folder-choice.js';
 export { type FoldScheme, foldCatalogue, foldScheme } from './imposition/catalogue.js';
 export { type PagePlace, pagesByFolding } from './imposition/number-pages.js';
 export * from './order.js';

@@ -10,8 +10,11 @@ export interface FolderSetting {
   sheetsPerHour: number;
 }
 
+/** The direction of a fold, all that decides which units can make it. */
+type Axis = Pick<FoldMove, 'axis'>;
+
 /** Units for the folds in their order: each change of direction goes on to the next group of units. */
-function unitsFor(folder: FolderDefinition, moves: readonly FoldMove[]): string[] | null {
+function unitsFor(folder: FolderDefinition, moves: readonly Axis[]): string[] | null {
   const names: string[] = [];
   const used: Record<string, number> = {};
   let group = -1;
@@ -33,9 +36,19 @@ function unitsFor(folder: FolderDefinition, moves: readonly FoldMove[]): string[
 }
 
 /** Set-up time row of a scheme: `parallelN` when all folds are parallel, else `rightAngleN`. */
-function setupRow(moves: readonly FoldMove[]): string {
+function setupRow(moves: readonly Axis[]): string {
   const parallel = moves.every((m) => m.axis === moves[0]?.axis);
   return `${parallel ? 'parallel' : 'rightAngle'}${moves.length}`;
+}
+
+/** Whether a folder has a unit for each of some folds in their order, and a row of set-up time for them. */
+export function canMakeFolds(folder: FolderDefinition, moves: readonly Axis[]): boolean {
+  return unitsFor(folder, moves) !== null && folder.setupS[setupRow(moves)] !== undefined;
+}
+
+/** Heaviest paper, g/m², that a folder folds so many times. */
+export function heaviestToFold(folder: FolderDefinition, folds: number): number {
+  return folder.maxGsmByFolds[Math.min(folds, folder.maxGsmByFolds.length) - 1] ?? 0;
 }
 
 /**
@@ -56,7 +69,7 @@ export function setFolder(
   if (across < folder.minSheetWidthMm || along < folder.minSheetLengthMm) {
     return `${folder.name} takes ${folder.minSheetWidthMm} × ${folder.minSheetLengthMm} mm at least, the piece is ${across} × ${along} mm`;
   }
-  const limit = folder.maxGsmByFolds[Math.min(moves.length, folder.maxGsmByFolds.length) - 1] ?? 0;
+  const limit = heaviestToFold(folder, moves.length);
   if (gsm > limit) {
     return `${folder.name} folds paper up to ${limit} g/m² ${moves.length} times, the stock has ${gsm} g/m²`;
   }

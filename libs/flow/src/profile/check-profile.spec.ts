@@ -82,7 +82,7 @@ describe('what a plant cannot do', () => {
     ).toEqual([
       '/JDF/ResourcePool/Media No press of the plant prints paper of 400 g/m².',
       '/JDF/ResourcePool/Media No press of the plant takes a sheet of 1050 × 700 mm.',
-      '/JDF/ResourcePool/ColorantControl/ColorantOrder 6 inks on a side are more than any press of the plant prints in one pass: 5.',
+      '/JDF/ResourcePool/ColorantControl/ColorantOrder No press of the plant prints 6 inks on a side in one pass.',
     ]);
   });
 });

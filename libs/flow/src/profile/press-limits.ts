@@ -1,46 +1,41 @@
 import { devicesOf, type Plant, type PressDefinition } from '#libs/craft';
-import {
-  attributeOf,
-  childElements,
-  type Findings,
-  linksOf,
-  type Partition,
-  partAttribute,
-  resolveParts,
-  type XmlElement,
-} from '#libs/jdf';
-import { mmFromPoints, roundTo } from '#libs/kernel';
+import { attributeOf, childElements, type Findings, type XmlElement } from '#libs/jdf';
+import { type Demand, tellDemands } from './limits.js';
+import { inMm, lengthMm, numbersOf, TOLERANCE_MM, type Work } from './work.js';
 
-// Points are rounded when a ticket is written.
-const TOLERANCE_MM = 0.5;
+const PRINTING = 'ConventionalPrinting';
+
+type PressDemand = Demand<PressDefinition>;
 
 /** Warns of paper and inks of a printing node that no press of the plant takes. Sizes in points, weights in g/m². */
-export function checkPrinting(plant: Plant, node: XmlElement, findings: Findings): void {
-  const presses = devicesOf(plant, 'press');
-  if (presses.length === 0) return;
-  for (const { name, usage, resource, parts } of linksOf(findings.doc, node)) {
-    if (usage !== 'Input') continue;
-    const leaves = resolveParts(resource, parts).found;
-    if (name === 'Media') for (const leaf of leaves) checkPaper(presses, leaf, findings);
-    if (name === 'ColorantControl') for (const leaf of leaves) checkInks(presses, leaf, findings);
-  }
+export function checkPrinting(plant: Plant, work: Work, findings: Findings): void {
+  const demands = [
+    ...work.taken(PRINTING, 'Media').flatMap(({ at, el }) => paperDemands(at, el)),
+    ...work.taken(PRINTING, 'ColorantControl').flatMap(({ at, el }) => inkDemands(at, el)),
+  ];
+  tellDemands(devicesOf(plant, 'press'), work.node, demands, findings);
 }
 
-function checkPaper(presses: readonly PressDefinition[], leaf: Partition, findings: Findings): void {
-  const at = leaf.chain.at(-1)!;
-  if ((partAttribute(leaf, 'MediaType') ?? 'Paper') !== 'Paper') return;
-  const gsm = Number(partAttribute(leaf, 'Weight'));
-  if (gsm > 0 && !presses.some(({ minGsm, maxGsm }) => gsm >= minGsm && gsm <= maxGsm)) {
-    findings.warning('PLANT_CANNOT', at, `No press of the plant prints paper of ${gsm} g/m².`);
+function paperDemands(at: XmlElement, media: XmlElement): PressDemand[] {
+  if ((attributeOf(media, 'MediaType') ?? 'Paper') !== 'Paper') return [];
+  const demands: PressDemand[] = [];
+  const [gsm = 0] = numbersOf(media, 'Weight');
+  if (gsm > 0) {
+    const can = ({ minGsm, maxGsm }: PressDefinition) => gsm >= minGsm && gsm <= maxGsm;
+    const limit = ({ minGsm, maxGsm }: PressDefinition) => `${minGsm} to ${maxGsm} g/m²`;
+    demands.push({ at, what: `prints paper of ${gsm} g/m²`, can, limit });
   }
-  if ((partAttribute(leaf, 'MediaUnit') ?? 'Sheet') !== 'Sheet') return;
-  const size = (partAttribute(leaf, 'Dimension') ?? '').trim().split(/\s+/).map(Number).map(mmFromPoints);
-  const [long, short] = [Math.max(...size), Math.min(...size)];
+  const [x, y] = [lengthMm(media, 'Dimension'), lengthMm(media, 'Dimension', 1)];
   // A size of 0 is still to be chosen.
-  if (size.length !== 2 || !(short > 0) || presses.some((press) => takes(press, long, short))) return;
-  const said = `${roundTo(long, 1)} × ${roundTo(short, 1)} mm`;
-  findings.warning('PLANT_CANNOT', at, `No press of the plant takes a sheet of ${said}.`);
+  if ((attributeOf(media, 'MediaUnit') ?? 'Sheet') !== 'Sheet' || x === 0 || y === 0) return demands;
+  const [long, short] = [Math.max(x, y), Math.min(x, y)];
+  const what = `takes a sheet of ${inMm(long, short)}`;
+  const can = (press: PressDefinition) => takes(press, long, short);
+  return [...demands, { at, what, can, limit: formatOf }];
 }
+
+const formatOf = (press: PressDefinition): string =>
+  `${inMm(press.minSheetWidthMm, press.minSheetHeightMm)} to ${inMm(press.maxSheetWidthMm, press.maxSheetHeightMm)}`;
 
 /** How the sheet lies is the plant's to choose: either edge may run across. */
 function takes(press: PressDefinition, longMm: number, shortMm: number): boolean {
@@ -52,14 +47,16 @@ function takes(press: PressDefinition, longMm: number, shortMm: number): boolean
   return fits(longMm, shortMm) || fits(shortMm, longMm);
 }
 
-function checkInks(presses: readonly PressDefinition[], leaf: Partition, findings: Findings): void {
-  // The innermost order is that of the part.
-  const order = leaf.chain.flatMap((el) => childElements(el, 'ColorantOrder')).at(-1);
-  const inks = order === undefined ? 0 : childElements(order, 'SeparationSpec').filter(isNamed).length;
-  const most = Math.max(...presses.map(inksOnSide));
-  if (order === undefined || inks <= most) return;
-  const message = `${inks} inks on a side are more than any press of the plant prints in one pass: ${most}.`;
-  findings.warning('PLANT_CANNOT', order, message);
+/** The newer generation lists the names in an attribute. */
+function inkDemands(at: XmlElement, control: XmlElement): PressDemand[] {
+  const [order] = childElements(control, 'ColorantOrder');
+  const listed = (attributeOf(control, 'ColorantOrder') ?? '').split(/\s+/).filter(Boolean);
+  const inks =
+    order === undefined ? listed.length : childElements(order, 'SeparationSpec').filter(isNamed).length;
+  if (inks === 0) return [];
+  const what = `prints ${inks} inks on a side in one pass`;
+  const can = (press: PressDefinition) => inks <= inksOnSide(press);
+  return [{ at: order ?? at, what, can, limit: (press) => `${inksOnSide(press)} inks` }];
 }
 
 const isNamed = (spec: XmlElement): boolean => attributeOf(spec, 'Name') !== undefined;
