@@ -194,8 +194,9 @@ function usesOf(plan: Plan, steps: readonly Step[]): readonly Use[] {
   return [
     use(plates.id, 'plate-full', 'plates', sheet!.plates),
     use(print.id, sheet!.stock, 'sheets', sheet!.sheetsToPress),
-    ...Object.entries(plan.totals.inkG).map(([ink, grams]) =>
-      use(print.id, `process/${ink}`, 'kg', grams / 1000),
-    ),
+    ...sheet!.units
+      .map(({ ink }) => ink)
+      .filter((ink, at, all) => all.indexOf(ink) === at)
+      .map((ink) => use(print.id, `process/${ink}`, 'kg', (plan.totals.inkG[ink] ?? 0) / 1000)),
   ];
 }

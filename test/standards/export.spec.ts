@@ -12,6 +12,7 @@ import {
   type XmlDocument,
 } from '#libs/jdf';
 import { bookletPlan, cardPlan } from '../kit/booklet-plan.js';
+import { coveredPlan } from '../kit/covered-plan.js';
 import { demoPlant } from '../kit/demo-plant.js';
 import { sectionsPlan } from '../kit/sections-plan.js';
 import { type FileState, MONDAY, storedDocument, ticketFile } from '../kit/ticket-files.js';
@@ -38,6 +39,7 @@ const plans: Readonly<Record<string, Plan>> = {
   booklet: bookletPlan(),
   cards: cardPlan(),
   sections: sectionsPlan(),
+  covered: coveredPlan(),
 };
 const plant = demoPlant();
 

@@ -57,7 +57,7 @@ const unread = (problems: readonly Problem[]): Reading => ({
   name: '',
   order: null,
   plan: null,
-  pressState: null,
+  pressStates: [],
   problems,
 });
 

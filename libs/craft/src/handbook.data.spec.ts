@@ -8,7 +8,8 @@ import { lifts } from './cutting/lifts.js';
 import { cutProgramme } from './cutting/programme.js';
 import { sectionScheme } from './imposition/catalogue.js';
 import { inkMassG } from './ink/ink-mass.js';
-import { flatLayouts } from './layouts/flat-form.js';
+import { flatForm } from './layouts/piece-form.js';
+import { pieceLayouts } from './layouts/place-pieces.js';
 import { printableArea } from './layouts/printable.js';
 import { sectionForm } from './layouts/section-form.js';
 import { caliperUm, grainAxis, paperKg, paperPrice } from './paper/paper.js';
@@ -74,7 +75,12 @@ describe('handbook check data', () => {
     for (const v of values<Row & { page: [number, number] }>('t02-imposed-size.json')) {
       const scheme = sectionScheme(2 * n(v, 'columns') * n(v, 'rows'));
       const trim = n(v, 'trim_mm');
-      const form = sectionForm(scheme!, v.page[0], v.page[1], { headMm: trim, footMm: trim, faceMm: trim });
+      const form = sectionForm(scheme!, v.page[0], v.page[1], {
+        headMm: trim,
+        footMm: trim,
+        faceMm: trim,
+        spineMm: 0,
+      });
       const { left, right, lower, upper } = form!.outerTrimMm;
       expect(form!.widthMm + left + right + n(v, 'lip_mm')).toBeCloseTo(n(v, 'imposedW_mm'), 6);
       const extraHeadGap = n(v, 'headGap_mm') - 2 * trim;
@@ -96,10 +102,9 @@ describe('handbook check data', () => {
       const gutter = n(v, 'gutter_mm');
       // The check data's area holds the trimmed pieces only: the sheet is larger by the outer bleed.
       const area = printableArea(free, n(v, 'printableW_mm') + gutter, n(v, 'printableH_mm') + gutter, false);
-      const [upright, turned] = flatLayouts({
+      const [upright, turned] = pieceLayouts({
+        form: flatForm(n(v, 'itemW_mm'), n(v, 'itemH_mm'), 1),
         area,
-        trimWidthMm: n(v, 'itemW_mm'),
-        trimHeightMm: n(v, 'itemH_mm'),
         bleedMm: gutter / 2,
         minBleedMm: gutter / 2,
       });

@@ -323,6 +323,9 @@ export interface PressState {
   changesSinceCylinderWash: number;
 }
 
+/** What each press was left with by the job before, by its id; a press that is not in it is clean. */
+export type PressStates = ReadonlyMap<string, PressState>;
+
 export function devicesOf<K extends DeviceKind>(
   plant: Plant,
   kind: K,

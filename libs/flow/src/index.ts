@@ -14,7 +14,7 @@ export { doWork } from './engine/dispatch.js';
 export { readDocument } from './engine/intake.js';
 export { plannedFile } from './engine/planned-file.js';
 export type { EnginePorts, Log } from './engine/ports.js';
-export type { PartsBeside, PressStates, Reading, ToRead } from './engine/reading.js';
+export type { PartsBeside, Reading, ToRead } from './engine/reading.js';
 export { receiveJmf, refusalJmf } from './engine/receive.js';
 export { reconcileDevice } from './engine/reconcile.js';
 export { keepSweeping, sweep } from './engine/sweep.js';

@@ -1,6 +1,6 @@
 import { parentPort, workerData } from 'node:worker_threads';
-import type { Plant } from '#libs/craft';
-import { type PressStates, type Reading, readDocument, type ToRead } from '#libs/flow';
+import type { Plant, PressStates } from '#libs/craft';
+import { type Reading, readDocument, type ToRead } from '#libs/flow';
 import type { XmlLimits } from '#libs/jdf';
 import { checkPartReferences } from '#libs/wire';
 

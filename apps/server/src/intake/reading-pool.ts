@@ -1,6 +1,6 @@
 import { Worker } from 'node:worker_threads';
-import type { Plant } from '#libs/craft';
-import type { PressStates, Reading, ToRead } from '#libs/flow';
+import type { Plant, PressStates } from '#libs/craft';
+import type { Reading, ToRead } from '#libs/flow';
 import { error, Fault, type Problem, wallClock } from '#libs/kernel';
 import { budgetMs, type ReadCost, usualReadCost } from './read-cost.js';
 import type { ReadAnswer, ReadRequest, ReadWorkerData } from './read-worker.js';
@@ -153,7 +153,7 @@ function refused(problem: Problem): Reading {
     name: '',
     order: null,
     plan: null,
-    pressState: null,
+    pressStates: [],
     problems: [problem],
   };
 }

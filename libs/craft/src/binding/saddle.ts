@@ -8,19 +8,21 @@ function stitchPositions(trimHeightMm: number, stitches: number): number[] {
 
 /**
  * Binding of a saddle-stitched book: sections are collected from the outside in as listed, but hung on the chain from
- * the inside out, so the first station carries the innermost section.
+ * the inside out, so the first station carries the innermost section and the cover feeder, the last one, the cover.
  */
 export function saddleBinding(
   stitcher: StitcherDefinition,
   trimHeightMm: number,
   sections: readonly { name: string; firstPage: number }[],
+  cover: boolean,
 ): PlanBinding {
-  const stations = sections
+  const outsideIn = [...(cover ? [{ name: 'cover', firstPage: 1 }] : []), ...sections];
+  const stations = outsideIn
     .toReversed()
     .map((s, i): PlanStation => ({ n: i + 1, signature: s.name, firstPage: s.firstPage }));
   return {
     kind: 'SaddleStitch',
-    signatureOrder: sections.map((s) => s.name),
+    signatureOrder: outsideIn.map((s) => s.name),
     stations,
     stitchPositionsMm: stitchPositions(trimHeightMm, stitcher.stitches),
     trim: { ...stitcher.trim },
@@ -46,7 +48,15 @@ export function wireKg(
 /** Why the stitcher cannot make the book, or null where it can. */
 export function stitcherRefusal(
   stitcher: StitcherDefinition,
-  book: { trimWidthMm: number; trimHeightMm: number; pages: number; caliperUm: number; sections: number },
+  book: {
+    trimWidthMm: number;
+    trimHeightMm: number;
+    pages: number;
+    caliperUm: number;
+    sections: number;
+    /** Null for a book without a cover of its own. */
+    coverCaliperUm: number | null;
+  },
 ): string | null {
   const { trimWidthMm: w, trimHeightMm: h } = book;
   if (w > stitcher.maxTrimWidthMm || h > stitcher.maxTrimHeightMm) {
@@ -55,7 +65,9 @@ export function stitcherRefusal(
   if (w < stitcher.minTrimWidthMm || h < stitcher.minTrimHeightMm) {
     return `${stitcher.name} trims to ${stitcher.minTrimWidthMm} × ${stitcher.minTrimHeightMm} mm at least`;
   }
-  const thick = saddleThicknessMm(book.pages, book.caliperUm);
+  if (book.coverCaliperUm !== null && !stitcher.coverFeeder) return `${stitcher.name} has no cover feeder`;
+  const thick =
+    saddleThicknessMm(book.pages, book.caliperUm) + saddleThicknessMm(4, book.coverCaliperUm ?? 0);
   if (thick > stitcher.maxThicknessMm) {
     return `${stitcher.name} stitches ${stitcher.maxThicknessMm} mm at most, ${book.pages} pages of this stock are ${thick.toFixed(1)} mm thick`;
   }

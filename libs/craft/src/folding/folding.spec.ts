@@ -57,10 +57,11 @@ describe('saddle stitching', () => {
 
   it('collects from the outside in and hangs the innermost section first', () => {
     if (stitcher === undefined) throw new Error('the demo plant has no stitcher');
-    const binding = saddleBinding(stitcher, 297, [
+    const sections = [
       { name: 'outer', firstPage: 1 },
       { name: 'inner', firstPage: 9 },
-    ]);
+    ];
+    const binding = saddleBinding(stitcher, 297, sections, false);
     expect(binding.signatureOrder).toEqual(['outer', 'inner']);
     expect(binding.stations).toEqual([
       { n: 1, signature: 'inner', firstPage: 9 },

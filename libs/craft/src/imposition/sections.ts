@@ -48,8 +48,3 @@ export function nestedFold(page: number, pages: number): number {
 export function creepShiftMm(page: number, pages: number, caliperUm: number): number {
   return ((nestedFold(page, pages) - 1) * caliperUm) / 1000;
 }
-
-/** Largest shift within one section of a nested book, mm: that of its innermost fold. */
-export function signatureCreepMm(sectionPages: readonly number[], pages: number, caliperUm: number): number {
-  return Math.max(...sectionPages.map((page) => creepShiftMm(page, pages, caliperUm)));
-}

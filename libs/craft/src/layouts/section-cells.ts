@@ -1,5 +1,4 @@
 import { roundTo } from '#libs/kernel';
-import { creepShiftMm } from '../imposition/sections.js';
 import type { PlanCell, Side, Turn } from '../plan.js';
 import {
   addRotation,
@@ -21,15 +20,13 @@ export interface PlacedSection {
 }
 
 /**
- * Page cells of both sides. Every page has its own share of creep: it is moved towards its spine by the calipers of the
- * folds outside it in the nested book of `bookPages` pages.
+ * Page cells of both sides. Every page has its own share of creep: it is moved towards its spine by `shiftMm` of it.
  */
 export function sectionCells(
   layout: SectionLayout,
   placed: readonly PlacedSection[],
   turn: Turn,
-  bookPages: number,
-  caliperUm: number,
+  shiftMm: (page: number) => number,
 ): Record<Side, PlanCell[]> {
   const { form, area, rotation } = layout;
   const cells: Record<Side, PlanCell[]> = { front: [], back: [] };
@@ -40,7 +37,7 @@ export function sectionCells(
       const head = addRotation(leaf.front.rotation, rotation);
       for (const place of [leaf.front, leaf.back]) {
         const page = readerPages[place.page - 1] ?? 0;
-        const shift = creepShiftMm(page, bookPages, caliperUm);
+        const shift = page === 0 ? 0 : shiftMm(page);
         const rect: Rect = {
           ...box,
           xMm: block.xMm + block.contentXMm + box.xMm + toSpine.x * shift,

@@ -6,6 +6,8 @@ export interface Trims {
   headMm: number;
   footMm: number;
   faceMm: number;
+  /** Ground off the spine before it is glued; 0 where sections are stitched through the fold. */
+  spineMm: number;
 }
 
 /** A leaf of a section on its unfolded form: the trimmed page, as the front lies, and where its spine and face are. */
@@ -41,9 +43,9 @@ function spineOf(place: PagePlace): Edge {
   return turnedEdge(place.page % 2 === 1 ? 'left' : 'right', place.rotation);
 }
 
-/** Trim at each side of a leaf: none at the spine, the face trim opposite, head and foot by where the head points. */
+/** Trim at each side of a leaf: what is ground off at the spine, the face trim opposite, head and foot by where the head points. */
 function trimAt(leaf: { front: PagePlace; spine: Edge; face: Edge }, edge: Edge, trims: Trims): number {
-  if (edge === leaf.spine) return 0;
+  if (edge === leaf.spine) return trims.spineMm;
   if (edge === leaf.face) return trims.faceMm;
   return edge === turnedEdge('upper', leaf.front.rotation) ? trims.headMm : trims.footMm;
 }

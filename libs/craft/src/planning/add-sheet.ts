@@ -5,7 +5,7 @@ import type { PlanCell, PlanMark, PlanPlate, PlanSheet, PlanStep, Side } from '.
 import { devicesOf, type PressDefinition, type PressState } from '../plant.js';
 import { type PressPass, pressRun } from '../sheets/press-run.js';
 import { addStep, type Draft } from './draft.js';
-import type { Job } from './job.js';
+import type { PartJob } from './job.js';
 import type { PressChoice } from './press-choice.js';
 import { dryingWaits } from './waits.js';
 
@@ -36,7 +36,7 @@ function colourBars(area: Printable, cells: Record<Side, PlanCell[]>, sides: rea
   });
 }
 
-function addPlates(draft: Draft, job: Job, press: PressDefinition, number: number, plates: PlanPlate[]) {
+function addPlates(draft: Draft, job: PartJob, press: PressDefinition, number: number, plates: PlanPlate[]) {
   const setter = devicesOf(job.plant, 'platesetter').find((d) =>
     d.plates.some((p) => p.plate === press.plate),
   );
@@ -62,7 +62,12 @@ function addPlates(draft: Draft, job: Job, press: PressDefinition, number: numbe
   });
 }
 
-function washesDark(job: Job, press: PressDefinition, before: PressState | null, pass: PressPass): boolean {
+function washesDark(
+  job: PartJob,
+  press: PressDefinition,
+  before: PressState | null,
+  pass: PressPass,
+): boolean {
   return pass.units.some((u) => {
     const held = before?.unitInks.find((h) => h.unit === u.unit)?.ink;
     const free = (press.unitInks[u.unit - 1] ?? null) === null;
@@ -79,11 +84,17 @@ function washesDark(job: Job, press: PressDefinition, before: PressState | null,
  * Adds one sheet to a draft: the sheet itself, its plates, the platesetter step and a print step with its change-over
  * for every pass. Returns the last print step, or what in the plant definition forbids it.
  */
-export function addSheet(draft: Draft, job: Job, choice: PressChoice, want: SheetWant): PlanStep | Problem {
+export function addSheet(
+  draft: Draft,
+  job: PartJob,
+  choice: PressChoice,
+  want: SheetWant,
+): PlanStep | Problem {
   const { press, way } = choice;
+  const { stock } = job.part;
   const { area, number, cells } = want;
   const name = `S${number}`;
-  const run = pressRun(press, job.stock, way, want.goodSheets);
+  const run = pressRun(press, stock, way, want.goodSheets);
   const plates = run.passes.flatMap((pass) =>
     pass.units.map(
       ({ unit, side, ink }): PlanPlate => ({
@@ -104,11 +115,11 @@ export function addSheet(draft: Draft, job: Job, choice: PressChoice, want: Shee
     turn: run.turn,
     sheetWidthMm: area.sheetWidthMm,
     sheetHeightMm: area.sheetHeightMm,
-    grain: job.stock.grain,
+    grain: stock.grain,
     gripperMm: area.gripperMm,
     tailMm: area.tailMm,
     copiesUp: want.copiesUp,
-    stock: job.stock.id,
+    stock: stock.id,
     ...cells,
     plates: run.plates,
     goodSheets: run.goodSheets,
@@ -125,31 +136,32 @@ export function addSheet(draft: Draft, job: Job, choice: PressChoice, want: Shee
   if ('severity' in platesStep) return platesStep;
   draft.sheets.push(sheet);
   draft.plateList.push(...plates);
-  const waits = dryingWaits(job, press, job.stock);
+  const waits = dryingWaits(job, press);
   let last: PlanStep = platesStep;
   for (const [i, pass] of run.passes.entries()) {
     const twoPasses = run.passes.length > 1;
     const side: Side = pass.sides[0] ?? 'front';
     const id = twoPasses ? `print-${number}-${side}` : `print-${number}`;
     const passPlates = plates.filter((p) => pass.sides.includes(p.side)).map((p) => p.id);
+    const held = draft.pressStates.get(press.id) ?? null;
     const change = pressChange(
       press,
-      draft.pressState,
+      held,
       {
         jobId: job.order.jobId,
-        stock: job.stock,
+        stock,
         sheetWidthMm: area.sheetWidthMm,
         sheetHeightMm: area.sheetHeightMm,
         units: pass.units,
         plates: passPlates.map((plate) => `${job.order.jobId} ${plate}`),
-        washesDark: washesDark(job, press, draft.pressState, pass),
+        washesDark: washesDark(job, press, held, pass),
       },
       pass.overs.setupSheets,
       id,
     );
     if ('severity' in change) return change;
     draft.changeovers.push(change.changeover);
-    draft.pressState = change.state;
+    draft.pressStates.set(press.id, change.state);
     const lastPass = i === run.passes.length - 1;
     const before = last;
     last = addStep(draft, {

@@ -38,7 +38,10 @@ export function addCautions(draft: Draft, job: Job): void {
     draft,
     `Ink is worked out from an assumed coverage of ${job.plant.defaults.assumedCoveragePct} % of every page and ink, not from the pages themselves.`,
   );
-  stockCaution(draft, job.stock);
+  const stocks = new Map(
+    [job.body, ...(job.cover === null ? [] : [job.cover])].map((p) => [p.stock.id, p.stock]),
+  );
+  for (const stock of stocks.values()) stockCaution(draft, stock);
   for (const lift of draft.lifts) {
     const guillotine = devicesOf(job.plant, 'guillotine').find((d) => used.has(d.id));
     if (guillotine !== undefined && lift.kg > guillotine.handLiftMaxKg) {
@@ -52,7 +55,9 @@ export function addCautions(draft: Draft, job: Job): void {
 }
 
 function stockCaution(draft: Draft, stock: Stock): void {
-  const needed = draft.sheets.reduce((sum, sheet) => sum + sheet.sheetsToPress, 0);
+  const needed = draft.sheets
+    .filter((sheet) => sheet.stock === stock.id)
+    .reduce((sum, sheet) => sum + sheet.sheetsToPress, 0);
   if (needed > stock.onHand) {
     caution(
       draft,

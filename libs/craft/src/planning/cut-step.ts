@@ -3,7 +3,7 @@ import { type CutJob, type CutProgramme, cutProgramme, type WantedPiece } from '
 import type { PlanSheet, PlanStep } from '../plan.js';
 import { devicesOf, type GuillotineDefinition, type Plant } from '../plant.js';
 import { addStep, type Draft } from './draft.js';
-import type { Job } from './job.js';
+import type { PartJob } from './job.js';
 
 /** The guillotine that takes a sheet with its longer side across. */
 export function guillotineFor(plant: Plant, longSideMm: number): GuillotineDefinition | null {
@@ -25,7 +25,7 @@ export interface CutWork {
 /** Adds the programme, the lifts and the step of one sheet on the guillotine, or says why there is no programme. */
 export function addCutting(
   draft: Draft,
-  job: Job,
+  job: PartJob,
   work: CutWork,
 ): { step: PlanStep; programme: CutProgramme } | string {
   const { guillotine, sheet } = work;
@@ -42,7 +42,14 @@ export function addCutting(
   const programme = cutProgramme(cutJob);
   if (typeof programme === 'string') return `${guillotine.name}: ${programme}`;
   const sheetsIn = work.print.outAmount;
-  const lift = planLift(guillotine, job.stock, sheet.name, sheet.sheetWidthMm, sheet.sheetHeightMm, sheetsIn);
+  const lift = planLift(
+    guillotine,
+    job.part.stock,
+    sheet.name,
+    sheet.sheetWidthMm,
+    sheet.sheetHeightMm,
+    sheetsIn,
+  );
   draft.cuts.push(...programme.cuts);
   draft.lifts.push(lift);
   const id = sheet.name.replace('S', 'cut-');

@@ -1,5 +1,5 @@
 import type { Plan, PlanInput, PlanStep } from '../plan.js';
-import type { PressState } from '../plant.js';
+import type { PressState, PressStates } from '../plant.js';
 
 /** A plan in the making: what sheets and finishing add to, one after the other. */
 export interface Draft
@@ -17,12 +17,13 @@ export interface Draft
     | 'cautions'
   > {
   overs: Plan['overs']['lines'];
-  pressState: PressState | null;
+  /** What each press holds after the sheets so far. */
+  pressStates: Map<string, PressState>;
   /** Some spine lies across the grain. */
   acrossGrain: boolean;
 }
 
-export function newDraft(pressState: PressState | null): Draft {
+export function newDraft(held: PressStates): Draft {
   return {
     signatures: [],
     sheets: [],
@@ -35,7 +36,7 @@ export function newDraft(pressState: PressState | null): Draft {
     folding: [],
     cautions: [],
     overs: [],
-    pressState,
+    pressStates: new Map(held),
     acrossGrain: false,
   };
 }

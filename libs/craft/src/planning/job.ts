@@ -1,14 +1,37 @@
 import { error, type Problem } from '#libs/kernel';
-import type { Order } from '../order.js';
-import { devicesOf, type Plant, type PressState, type Stock } from '../plant.js';
+import type { CoverOrder, Order } from '../order.js';
+import { devicesOf, type Plant, type PressStates, type Stock } from '../plant.js';
+
+/** A part of the job that is printed on one stock with one set of inks. */
+export interface Part {
+  /** As cells and signatures name it. */
+  name: 'body' | 'cover';
+  /** Where it stands in the order, as a JSON Pointer. */
+  path: '' | '/cover';
+  stock: Stock;
+  pages: number;
+  inksFront: readonly string[];
+  inksBack: readonly string[];
+}
 
 /** An order with everything looked up that planning needs. */
 export interface Job {
   order: Order;
   plant: Plant;
-  stock: Stock;
   bleedMm: number;
-  previousOnPress: PressState | null;
+  /** What each press holds before the job; one that is not in it is clean. */
+  held: PressStates;
+  body: Part;
+  cover: Part | null;
+}
+
+/** A job with the part that is being planned. */
+export interface PartJob extends Job {
+  part: Part;
+}
+
+export function partOf(job: Job, part: Part): PartJob {
+  return { ...job, part };
 }
 
 /** Why something cannot be, and which field of the order it hangs on. */
@@ -32,7 +55,9 @@ function kindProblems(order: Order): Problem[] {
   if (order.binding !== 'None' && order.binding !== 'SaddleStitch') {
     problems.push(notYet('/binding', `The binding ${order.binding}`));
   }
-  if (order.cover !== undefined) problems.push(notYet('/cover', 'A cover of its own'));
+  if (order.cover !== undefined && order.binding === 'None') {
+    problems.push(wrong('/cover', 'Only bound work has a cover.', 'Leave the cover out, or name a binding.'));
+  }
   if (order.versions !== undefined && order.versions.length > 0) {
     problems.push(notYet('/versions', 'Work in several versions'));
   }
@@ -87,30 +112,43 @@ function countProblems(order: Order): Problem[] {
   return problems;
 }
 
-function inkProblems(order: Order, plant: Plant): Problem[] {
+function inkProblems(
+  path: '' | '/cover',
+  order: Pick<Order, 'inksFront' | 'inksBack'>,
+  pages: number,
+  plant: Plant,
+): Problem[] {
   const known = [...new Set(plant.inks.flatMap((set) => set.names))];
   const problems: Problem[] = [];
   for (const side of ['inksFront', 'inksBack'] as const) {
     order[side].forEach((ink, i) => {
       if (!known.includes(ink)) {
-        problems.push(wrong(`/${side}/${i}`, `There is no ink ${ink}.`, `Known: ${known.join(', ')}.`));
+        problems.push(
+          wrong(`${path}/${side}/${i}`, `There is no ink ${ink}.`, `Known: ${known.join(', ')}.`),
+        );
       } else if (order[side].indexOf(ink) !== i) {
-        problems.push(wrong(`/${side}/${i}`, `${ink} is named twice.`, 'Name each ink once a side.'));
+        problems.push(wrong(`${path}/${side}/${i}`, `${ink} is named twice.`, 'Name each ink once a side.'));
       }
     });
   }
   if (order.inksFront.length === 0) {
-    problems.push(wrong('/inksFront', 'No ink is named for the front.', `Known: ${known.join(', ')}.`));
+    problems.push(
+      wrong(`${path}/inksFront`, 'No ink is named for the front.', `Known: ${known.join(', ')}.`),
+    );
   }
-  const twoSided = order.pages > 1;
+  const twoSided = pages > 1;
   if (twoSided && order.inksBack.length === 0) {
     problems.push(
-      wrong('/inksBack', 'No ink is named for the back.', 'Work printed on one side has 1 page.'),
+      wrong(`${path}/inksBack`, 'No ink is named for the back.', 'Work printed on one side has 1 page.'),
     );
   }
   if (!twoSided && order.inksBack.length > 0) {
     problems.push(
-      wrong('/inksBack', 'Inks are named for a back that has no page.', 'Printed on both sides: 2 pages.'),
+      wrong(
+        `${path}/inksBack`,
+        'Inks are named for a back that has no page.',
+        'Printed on both sides: 2 pages.',
+      ),
     );
   }
   return problems;
@@ -133,23 +171,64 @@ function sizeProblems(order: Order, plant: Plant): Problem[] {
     );
 }
 
-/** Checks an order against a plant and looks its stock up. All findings at once. */
-export function readJob(order: Order, plant: Plant, previousOnPress: PressState | null): Job | Problem[] {
-  const stock = plant.stocks.find((s) => s.id === order.stock);
+function stockProblem(path: string, id: string, plant: Plant): Problem {
+  const known = plant.stocks.map((s) => s.id).join(', ');
+  return wrong(path, `There is no stock ${id}.`, `Known: ${known}.`);
+}
+
+/** Checks an order against a plant and looks its stocks up. All findings at once. */
+export function readJob(order: Order, plant: Plant, held: PressStates): Job | Problem[] {
+  const find = (id: string): Stock | undefined => plant.stocks.find((s) => s.id === id);
+  const stock = find(order.stock);
+  const coverStock = order.cover === undefined ? undefined : find(order.cover.stock);
   const problems = [
     ...countProblems(order),
     ...kindProblems(order),
-    ...inkProblems(order, plant),
+    ...inkProblems('', order, order.pages, plant),
+    ...(order.cover === undefined ? [] : coverProblems(order.cover, plant)),
     ...sizeProblems(order, plant),
   ];
-  if (stock === undefined) {
-    const known = plant.stocks.map((s) => s.id).join(', ');
-    problems.push(wrong('/stock', `There is no stock ${order.stock}.`, `Known: ${known}.`));
+  if (stock === undefined) problems.push(stockProblem('/stock', order.stock, plant));
+  if (order.cover !== undefined && coverStock === undefined) {
+    problems.push(stockProblem('/cover/stock', order.cover.stock, plant));
   }
   const bleedMm = order.bleedMm ?? plant.defaults.bleedMm;
   if (bleedMm < 0 || bleedMm > 20) {
     problems.push(wrong('/bleedMm', `A bleed of ${bleedMm} mm is not possible.`, '0 to 20 mm.'));
   }
   if (problems.length > 0 || stock === undefined) return problems;
-  return { order, plant, stock, bleedMm, previousOnPress };
+  const { pages, inksFront, inksBack, cover } = order;
+  return {
+    order,
+    plant,
+    bleedMm,
+    held,
+    body: { name: 'body', path: '', stock, pages, inksFront, inksBack },
+    cover:
+      cover === undefined || coverStock === undefined
+        ? null
+        : { name: 'cover', path: '/cover', stock: coverStock, ...coverPrint(cover) },
+  };
+}
+
+function coverPrint({
+  pages,
+  inksFront,
+  inksBack,
+}: CoverOrder): Pick<Part, 'pages' | 'inksFront' | 'inksBack'> {
+  return { pages, inksFront, inksBack };
+}
+
+/** A cover has four pages; printed on one side only these are its first and its last. */
+function coverProblems(cover: CoverOrder, plant: Plant): Problem[] {
+  const problems = inkProblems('/cover', cover, cover.inksBack.length > 0 ? 4 : 1, plant);
+  if (cover.pages !== 4) {
+    problems.push(
+      error('PLAN_IMPOSSIBLE', `A cover has 4 pages, not ${String(cover.pages)}.`, {
+        path: '/cover/pages',
+        hint: 'Flaps and double covers are not planned; pages that are left blank count.',
+      }),
+    );
+  }
+  return problems;
 }

@@ -1,6 +1,6 @@
 import { demoOrder, demoPlant } from '../../../../test/kit/demo-plant.js';
 import { foldByPlan, pageBehind } from '../../../../test/kit/read-plan.js';
-import type { Order } from '../order.js';
+import type { CoverOrder, Order } from '../order.js';
 import type { Plan } from '../plan.js';
 import type { Plant } from '../plant.js';
 import { planJob, planSequence } from './plan-job.js';
@@ -20,6 +20,7 @@ const brochure: Order = {
   inksFront: process,
   inksBack: process,
 };
+const cover: CoverOrder = { stock: 'offset-240-half-sg', pages: 4, inksFront: process, inksBack: [] };
 const flyer: Order = {
   ...brochure,
   pages: 2,
@@ -192,6 +193,64 @@ describe('plan of a brochure', () => {
   });
 });
 
+describe('plan of a booklet with a cover of its own', () => {
+  const songs: Order = {
+    ...brochure,
+    quantity: 600,
+    pages: 32,
+    trimWidthMm: 148,
+    trimHeightMm: 210,
+    stock: 'offset-100-full-lg',
+    inksFront: ['Black'],
+    inksBack: ['Black'],
+    cover,
+  };
+
+  // Source: own invented demo oracle, D1-03 (the cover good to a few sheets: 165 and 309 there).
+  it('prints the body and the cover on the press that suits each', () => {
+    const planned = plan(songs);
+    expect(planned.sheets.map((s) => [s.press, s.stock, s.copiesUp, s.goodSheets, s.sheetsToPress])).toEqual([
+      ['press-full', 'offset-100-full-lg', 1, 685, 762],
+      ['press-half', 'offset-240-half-sg', 4, 166, 310],
+    ]);
+    expect(planned.product.cover).toMatchObject({ stock: 'offset-240-half-sg', pages: 4, inksBack: [] });
+    expect(planned.totals.plates).toBe(6);
+  });
+
+  // Practice of the trade: the spine along the grain; the outside of a cover shows its last page left of its first.
+  it('lays the last page of the cover left of the first, the spine along the grain', () => {
+    const planned = plan(songs);
+    const sheet = planned.sheets.find((s) => s.stock === cover.stock)!;
+    const upright = sheet.front.filter((c) => c.rotation === 0).slice(0, 2);
+    expect(upright.map((c) => [c.part, c.page])).toEqual([
+      ['cover', 4],
+      ['cover', 1],
+    ]);
+    expect((upright[1]?.xMm ?? 0) - (upright[0]?.xMm ?? 0)).toBeCloseTo(148, 6);
+    expect(sheet.back).toEqual([]);
+    const block = planned.blocks.find((b) => b.signature === 'cover')!;
+    // 302 × 216 mm on short grain: the fibres run along the shorter side, as the spine does.
+    expect([block.widthMm, block.heightMm, block.grain, block.next]).toEqual([302, 216, 'short', 'stitch']);
+  });
+
+  it('hangs the cover last, outside all sections, and waits until it is dry', () => {
+    const planned = plan(songs);
+    expect(planned.binding.signatureOrder[0]).toBe('cover');
+    expect(planned.binding.stations?.at(-1)).toEqual({ n: 3, signature: 'cover', firstPage: 1 });
+    const stitch = planned.steps.find((s) => s.id === 'stitch')!;
+    expect(stitch.inputs.map((i) => i.unit)).toEqual(['signatures', 'signatures', 'blocks']);
+    expect(new Set(stitch.inputs.map((i) => i.amount))).toEqual(new Set([stitch.inAmount]));
+    expect(planned.steps.find((s) => s.id === 'print-2')?.waitAfterS).toBe(21600);
+  });
+
+  it('is too thick for the stitcher sooner than without', () => {
+    const thick = { ...songs, pages: 96, stock: 'book-80-full-lg' };
+    const { cover: _cover, ...bare } = thick;
+    expect(faults(bare)).toEqual([]);
+    expect(faults(thick)).toContainEqual(['PLAN_IMPOSSIBLE', '/pages']);
+  });
+});
+
 describe('plan of work on a press that prints one side', () => {
   const onlyHalf: Plant = { ...plant, devices: plant.devices.filter((d) => d.id !== 'press-full') };
 
@@ -242,10 +301,19 @@ describe('what cannot be planned', () => {
     ['a quantity of nothing', { ...brochure, quantity: 0 }, [['ORDER_FIELD', '/quantity']]],
     ['flat work of many pages', { ...flyer, pages: 6 }, [['ORDER_FIELD', '/pages']]],
     ['a back without a page', { ...flyer, pages: 1 }, [['ORDER_FIELD', '/inksBack']]],
+    ['a cover of flat work', { ...flyer, cover }, [['ORDER_FIELD', '/cover']]],
     [
-      'a cover',
-      { ...brochure, cover: { stock: 'offset-240-half-sg', pages: 4, inksFront: process, inksBack: [] } },
-      [['PLAN_NOT_YET', '/cover']],
+      'a cover on a stock that is not there',
+      { ...brochure, cover: { ...cover, stock: 'silk-1' } },
+      [['ORDER_FIELD', '/cover/stock']],
+    ],
+    [
+      'a cover in an ink that no press has beside the others',
+      { ...brochure, cover: { ...cover, inksFront: [...process, 'Festival Gold', 'Festival Green'] } },
+      [
+        ['PLAN_IMPOSSIBLE', '/cover/inksFront'],
+        ['PLAN_IMPOSSIBLE', '/cover/inksFront/4'],
+      ],
     ],
     ['a glued spine', { ...brochure, binding: 'SoftCover' }, [['PLAN_NOT_YET', '/binding']]],
     [

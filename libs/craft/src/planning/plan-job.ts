@@ -1,23 +1,24 @@
 import { done, error, type Problem, type Result, refuse, roundTo, warning } from '#libs/kernel';
 import type { Order } from '../order.js';
-import type { Plan, PlanAlternative } from '../plan.js';
-import type { Plant, PressState } from '../plant.js';
+import type { Plan, PlanAlternative, PlanProductPart } from '../plan.js';
+import type { Plant, PressState, PressStates } from '../plant.js';
 import { bestFirst, type Candidate, type Found } from './candidate.js';
 import { addCautions } from './cautions.js';
-import { type Job, type Reason, readJob } from './job.js';
+import { type Job, type Part, type Reason, readJob } from './job.js';
 import { flatWays } from './plan-flat.js';
 import { saddleWays } from './plan-saddle.js';
 import { draftPrice, inkGrams, paperMassKg, platesOf, sheetsOf } from './totals.js';
 
 export interface PlanContext {
-  /** What the press chosen may still hold; counts only when that press is chosen. */
-  previousOnPress?: PressState;
+  /** What the presses hold; left out: every press is clean. */
+  held?: PressStates;
 }
 
-/** A plan and what its press holds afterwards, for the next job on it. */
+/** A plan and what its presses hold afterwards, for the next job on them. */
 export interface PlannedJob {
   plan: Plan;
-  pressState: PressState | null;
+  /** Of the presses that the job is printed on. */
+  pressStates: PressState[];
 }
 
 /**
@@ -32,33 +33,37 @@ export function planJob(order: Order, plant: Plant, context: PlanContext = {}): 
   return planned.ok ? done(planned.value.plan, planned.problems) : planned;
 }
 
-/** Plans orders that follow each other on the same press: each finds what the one before left in it. */
+/** Plans orders that follow each other: each finds in a press what the one before left there. */
 export function planSequence(orders: readonly Order[], plant: Plant): Result<Plan>[] {
-  const states = new Map<string, PressState>();
+  const held = new Map<string, PressState>();
   return orders.map((order) => {
-    const clean = planOnPress(order, plant, {});
-    if (!clean.ok || clean.value.pressState === null) return planJob(order, plant);
-    const before = states.get(clean.value.pressState.press);
-    const planned = before === undefined ? clean : planOnPress(order, plant, { previousOnPress: before });
+    const planned = planOnPress(order, plant, { held });
     if (!planned.ok) return planned;
-    const after = planned.value.pressState;
-    if (after !== null) states.set(after.press, after);
+    for (const state of planned.value.pressStates) held.set(state.press, state);
     return done(planned.value.plan, planned.problems);
   });
 }
 
-/** As planJob, with what the press holds afterwards. */
+/** As planJob, with what the presses hold afterwards. */
 export function planOnPress(order: Order, plant: Plant, context: PlanContext = {}): Result<PlannedJob> {
-  const job = readJob(order, plant, context.previousOnPress ?? null);
+  const job = readJob(order, plant, context.held ?? new Map());
   if (Array.isArray(job)) return refuse(...job);
-  const found = order.binding === 'SaddleStitch' ? saddleWays(job) : flatWays(job);
+  const found = waysToMake(job);
   if ('severity' in found) return refuse(found);
   const [best, ...others] = bestFirst(found.candidates);
   if (best === undefined) return refuse(...impossible(found.reasons));
   const perRun = priceRuns(order, plant, context);
   if (!perRun.ok) return perRun;
   const plan = planOf(job, best, alternatives(best, others, found), perRun.value);
-  return done({ plan, pressState: best.draft.pressState }, plan.problems);
+  const used = new Set(plan.sheets.map((sheet) => sheet.press));
+  const pressStates = [...best.draft.pressStates.values()].filter(({ press }) => used.has(press));
+  return done({ plan, pressStates }, plan.problems);
+}
+
+/** What is tried depends on the binding. */
+function waysToMake(job: Job): Found | Problem {
+  if (job.order.binding === 'SaddleStitch') return saddleWays(job);
+  return flatWays(job);
 }
 
 function impossible(reasons: readonly Reason[]): Problem[] {
@@ -87,9 +92,9 @@ function alternatives(best: Candidate, others: readonly Candidate[], found: Foun
       amount: c.price.amount,
       why: whyNot(best, c),
     }));
-  const closed = found.reasons
+  const closed = [...new Set(found.reasons.map(({ text }) => text))]
     .slice(0, 8)
-    .map(({ text }) => ({ what: 'not possible', amount: null, why: text }));
+    .map((why) => ({ what: 'not possible', amount: null, why }));
   return [...ways, ...closed];
 }
 
@@ -124,7 +129,7 @@ function planOf(
   others: PlanAlternative[],
   perRun: { quantity: number; amount: number }[],
 ): Plan {
-  const { order, plant, stock } = job;
+  const { order, plant } = job;
   const { draft } = best;
   addCautions(draft, job);
   const price = draftPrice(job, draft);
@@ -140,15 +145,8 @@ function planOf(
     name: order.name,
     quantity: order.quantity,
     product: {
-      trimWidthMm: order.trimWidthMm,
-      trimHeightMm: order.trimHeightMm,
-      pages: order.pages,
-      binding: order.binding,
-      inksFront: order.inksFront,
-      inksBack: order.inksBack,
-      stock: stock.id,
-      stockGsm: stock.gsm,
-      stockCaliperUm: stock.caliperUm,
+      ...productPart(job, job.body),
+      ...(job.cover === null ? {} : { cover: productPart(job, job.cover) }),
     },
     signatures: draft.signatures,
     sheets: draft.sheets,
@@ -174,5 +172,20 @@ function planOf(
     alternatives: others,
     cautions: draft.cautions,
     problems,
+  };
+}
+
+function productPart({ order }: Job, part: Part): PlanProductPart {
+  const { stock } = part;
+  return {
+    trimWidthMm: order.trimWidthMm,
+    trimHeightMm: order.trimHeightMm,
+    pages: part.pages,
+    binding: order.binding,
+    inksFront: [...part.inksFront],
+    inksBack: [...part.inksBack],
+    stock: stock.id,
+    stockGsm: stock.gsm,
+    stockCaliperUm: stock.caliperUm,
   };
 }

@@ -27,5 +27,5 @@ export function settlePrepress(draft: Draft, job: Job): void {
   const plates = draft.plateList.length;
   step.inAmount = plates;
   step.outAmount = plates;
-  step.runS = job.order.pages * station.perPageS + plates * station.perPlateS;
+  step.runS = (job.body.pages + (job.cover?.pages ?? 0)) * station.perPageS + plates * station.perPlateS;
 }

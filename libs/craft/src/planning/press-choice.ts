@@ -1,7 +1,7 @@
 import { type Printable, printableArea, sheetSizeRefusal } from '../layouts/printable.js';
 import { devicesOf, type PressDefinition } from '../plant.js';
 import { type PrintWay, planSpeed, printWay } from '../sheets/press-run.js';
-import type { Job, Reason } from './job.js';
+import type { PartJob, Reason } from './job.js';
 
 /** A press that can print the job, the way it would, and the orientations in which it takes the stock's sheet. */
 export interface PressChoice {
@@ -10,14 +10,14 @@ export interface PressChoice {
   areas: Printable[];
 }
 
-function inksOnPress(job: Job, press: PressDefinition): Reason | null {
+function inksOnPress(job: PartJob, press: PressDefinition): Reason | null {
   const there = new Set(job.plant.inks.filter((set) => set.press === press.id).flatMap((set) => set.names));
   for (const side of ['inksFront', 'inksBack'] as const) {
-    const i = job.order[side].findIndex((ink) => !there.has(ink));
+    const i = job.part[side].findIndex((ink) => !there.has(ink));
     if (i >= 0) {
       return {
-        path: `/${side}/${i}`,
-        text: `${press.name} has no ${job.order[side][i]}; it prints ${[...there].join(', ')}`,
+        path: `${job.part.path}/${side}/${i}`,
+        text: `${press.name} has no ${job.part[side][i]}; it prints ${[...there].join(', ')}`,
       };
     }
   }
@@ -25,10 +25,10 @@ function inksOnPress(job: Job, press: PressDefinition): Reason | null {
 }
 
 /** Sorts the presses into those that can print the job's sheets and the reasons of the others. */
-export function pressChoices(job: Job): { choices: PressChoice[]; reasons: Reason[] } {
+export function pressChoices(job: PartJob): { choices: PressChoice[]; reasons: Reason[] } {
   const choices: PressChoice[] = [];
   const reasons: Reason[] = [];
-  const { stock, order } = job;
+  const { stock, path, inksFront, inksBack } = job.part;
   for (const press of devicesOf(job.plant, 'press')) {
     const ink = inksOnPress(job, press);
     if (ink !== null) {
@@ -37,15 +37,15 @@ export function pressChoices(job: Job): { choices: PressChoice[]; reasons: Reaso
     }
     if (stock.gsm < press.minGsm || stock.gsm > press.maxGsm || planSpeed(press, stock.gsm, 1) === null) {
       reasons.push({
-        path: '/stock',
+        path: `${path}/stock`,
         text: `${press.name} prints paper of ${press.minGsm} to ${press.maxGsm} g/m², the stock has ${stock.gsm} g/m²`,
       });
       continue;
     }
-    const way = printWay(press, order.inksFront, order.inksBack);
+    const way = printWay(press, inksFront, inksBack);
     if (typeof way === 'string') {
-      const fuller = order.inksBack.length > order.inksFront.length ? '/inksBack' : '/inksFront';
-      reasons.push({ path: fuller, text: way });
+      const fuller = inksBack.length > inksFront.length ? 'inksBack' : 'inksFront';
+      reasons.push({ path: `${path}/${fuller}`, text: way });
       continue;
     }
     const sizes: [number, number][] = [[stock.sheetWidthMm, stock.sheetHeightMm]];
@@ -58,7 +58,7 @@ export function pressChoices(job: Job): { choices: PressChoice[]; reasons: Reaso
       const tooLarge =
         stock.sheetWidthMm > press.maxSheetWidthMm || stock.sheetHeightMm > press.maxSheetHeightMm;
       reasons.push({
-        path: '/stock',
+        path: `${path}/stock`,
         text: `${refusals[0]}${tooLarge ? '; cutting paper to press size first is not planned yet' : ''}`,
         notYet: tooLarge,
       });

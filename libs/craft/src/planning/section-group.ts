@@ -4,19 +4,32 @@ import { foldMoves } from '../folding/instructions.js';
 import { oppositeRotation } from '../layouts/geometry.js';
 import type { SectionLayout } from '../layouts/place-section.js';
 import { type PlacedSection, sectionCells } from '../layouts/section-cells.js';
+import type { Trims } from '../layouts/section-form.js';
 import { grainAxis, grainOfPiece } from '../paper/paper.js';
 import type { PlanBlock, PlanStep } from '../plan.js';
 import { devicesOf } from '../plant.js';
 import { addSheet } from './add-sheet.js';
 import { addCutting, guillotineFor } from './cut-step.js';
 import { addStep, type Draft } from './draft.js';
-import type { Job } from './job.js';
+import type { PartJob } from './job.js';
 import type { PressChoice } from './press-choice.js';
 import { dryingWaits } from './waits.js';
 
 export interface NamedSection {
   name: string;
   pages: number[];
+}
+
+/** What a binding asks of the sections that it takes in. */
+export interface BookWant {
+  sections: readonly NamedSection[];
+  /** Folded sections of each name that are taken in. */
+  sets: number;
+  trims: Trims;
+  /** Lips between the halves of a folded section that would do, the better first; 0: none. */
+  lipsMm: readonly number[];
+  /** How far the image of a page moves towards the spine, mm. */
+  shiftMm: (page: number) => number;
 }
 
 /** A layout with the folder that can fold what it leaves; the same setting serves all blocks. */
@@ -26,13 +39,13 @@ export interface FoldableLayout {
 }
 
 /** Folder for a layout, or why no folder takes its pieces. */
-export function foldable(job: Job, layout: SectionLayout, pieces: number): FoldableLayout | string {
+export function foldable(job: PartJob, layout: SectionLayout, pieces: number): FoldableLayout | string {
   const moves = layout.blocks.map((block) => foldMoves(layout, block));
   const stops = moves.map((m) => JSON.stringify(m.map((f) => [f.positionMm, f.travelMm])));
   if (new Set(stops).size > 1) return 'the blocks of the sheet would need different folder settings';
   const reasons: string[] = [];
   const settings = devicesOf(job.plant, 'folder').flatMap((folder) => {
-    const tried = moves.map((m) => setFolder(folder, m, job.stock.gsm));
+    const tried = moves.map((m) => setFolder(folder, m, job.part.stock.gsm));
     const refused = tried.find((t) => typeof t === 'string');
     const first = tried[0];
     if (refused !== undefined || first === undefined || typeof first === 'string') {
@@ -65,9 +78,7 @@ export interface GroupWant {
   choice: PressChoice;
   foldable: FoldableLayout;
   sections: readonly NamedSection[];
-  /** Folded sections of each name that binding takes in. */
-  signaturesNeeded: number;
-  bookPages: number;
+  book: BookWant;
 }
 
 /**
@@ -76,7 +87,7 @@ export interface GroupWant {
  */
 export function addSectionGroup(
   draft: Draft,
-  job: Job,
+  job: PartJob,
   want: GroupWant,
 ): Map<string, PlanStep> | Problem | string {
   const steps = new Map<string, PlanStep>();
@@ -89,7 +100,7 @@ export function addSectionGroup(
 
 function addSectionSheet(
   draft: Draft,
-  job: Job,
+  job: PartJob,
   want: GroupWant,
   sections: readonly NamedSection[],
   steps: Map<string, PlanStep>,
@@ -100,7 +111,7 @@ function addSectionSheet(
   const name = `S${number}`;
   const copiesUp = layout.blocks.length / sections.length;
   const { folder } = setting;
-  const foldIn = piecesToFeed(want.signaturesNeeded, folder.overs.runningPct, folder.overs.setupSheets);
+  const foldIn = piecesToFeed(want.book.sets, folder.overs.runningPct, folder.overs.setupSheets);
   const divided = layout.blocks.length > 1;
   const guillotine = guillotineFor(job.plant, Math.max(area.sheetWidthMm, area.sheetHeightMm));
   if (divided && guillotine === null) return 'no guillotine takes the sheet to part its sections';
@@ -111,9 +122,9 @@ function addSectionSheet(
       : whole;
   const placed = layout.blocks.map((block, i): PlacedSection => {
     const section = sections[i % sections.length];
-    return { block, signature: section?.name ?? '', part: 'body', readerPages: section?.pages ?? [] };
+    return { block, signature: section?.name ?? '', part: job.part.name, readerPages: section?.pages ?? [] };
   });
-  const cells = sectionCells(layout, placed, want.choice.way.turn, want.bookPages, job.stock.caliperUm);
+  const cells = sectionCells(layout, placed, want.choice.way.turn, want.book.shiftMm);
   const print = addSheet(draft, job, want.choice, {
     number,
     area,
@@ -128,7 +139,7 @@ function addSectionSheet(
   let feed: PlanStep = print;
   let edges = new Map([[blockName(name, 0, divided), ['gripper', 'lay']]]);
   if (divided && guillotine !== null) {
-    const waits = dryingWaits(job, want.choice.press, job.stock);
+    const waits = dryingWaits(job, want.choice.press);
     const cut = addCutting(draft, job, {
       guillotine,
       sheet,
@@ -143,7 +154,7 @@ function addSectionSheet(
     feed = cut.step;
     edges = new Map(cut.programme.piles.map((p) => [p.name, [p.edges.lower, p.edges.left]]));
   }
-  const axis = grainAxis(area.sheetWidthMm, area.sheetHeightMm, job.stock.grain);
+  const axis = grainAxis(area.sheetWidthMm, area.sheetHeightMm, job.part.stock.grain);
   for (const section of sections) {
     const repeat = steps.size > 0;
     steps.set(section.name, addFoldStep(draft, want, section, feed, foldIn, repeat));
@@ -204,7 +215,7 @@ function addFoldStep(
     runS: Math.round(((foldIn - folder.overs.setupSheets) / setting.sheetsPerHour) * 3600),
     inAmount: foldIn,
     inUnit: feed.unit,
-    outAmount: want.signaturesNeeded,
+    outAmount: want.book.sets,
     unit: 'signatures',
     inputs: [{ from: feed.id, amount: foldIn, unit: feed.unit }],
   });

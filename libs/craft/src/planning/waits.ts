@@ -1,5 +1,5 @@
-import type { PressDefinition, Stock } from '../plant.js';
-import type { Job } from './job.js';
+import type { PressDefinition } from '../plant.js';
+import type { Job, PartJob } from './job.js';
 
 export interface Waits {
   backUpS: number;
@@ -12,9 +12,10 @@ export function isMetallic(job: Job, ink: string): boolean {
 }
 
 /** Drying before the next pass, the guillotine and the folder: the longest of the plant's rows that apply. */
-export function dryingWaits(job: Job, press: PressDefinition, stock: Stock): Waits {
+export function dryingWaits(job: PartJob, press: PressDefinition): Waits {
   if (press.curing === 'instant') return { backUpS: 0, cutS: 0, foldS: 0 };
-  const metallic = [...job.order.inksFront, ...job.order.inksBack].some((ink) => isMetallic(job, ink));
+  const { stock, inksFront, inksBack } = job.part;
+  const metallic = [...inksFront, ...inksBack].some((ink) => isMetallic(job, ink));
   const rows = job.plant.waits.filter(
     (row) =>
       row.press === press.id &&

@@ -1,4 +1,4 @@
-import { type Order, type Plant, planOnPress } from '#libs/craft';
+import { type Order, type Plant, type PressStates, planOnPress } from '#libs/craft';
 import {
   checkDocument,
   convertDocument,
@@ -12,7 +12,7 @@ import {
 import { done, error, hasErrors, type Problem, type Result, refuse } from '#libs/kernel';
 import { orderFromProduct, readOrder } from '../definitions/index.js';
 import type { DocumentKind } from '../state/ticket.js';
-import type { PressStates, Reading } from './reading.js';
+import type { Reading } from './reading.js';
 
 const nothingRead = (kind: DocumentKind, problems: readonly Problem[], jobId = '', name = ''): Reading => ({
   kind,
@@ -20,7 +20,7 @@ const nothingRead = (kind: DocumentKind, problems: readonly Problem[], jobId = '
   name,
   order: null,
   plan: null,
-  pressState: null,
+  pressStates: [],
   problems,
 });
 
@@ -138,14 +138,8 @@ function planned(
   presses: PressStates,
 ): Reading {
   const { jobId, name } = order;
-  // Most jobs go to the press that the last one went to: then its state is the right one, and planning once is enough.
-  const [last] = presses.values();
-  const first = planOnPress(order, plant, last === undefined ? {} : { previousOnPress: last });
-  if (!first.ok) return { ...nothingRead(kind, [...problems, ...first.problems], jobId, name), order };
-  const press = first.value.pressState?.press;
-  const before = press === undefined || press === last?.press ? undefined : presses.get(press);
-  const again = before === undefined ? first : planOnPress(order, plant, { previousOnPress: before });
-  const made = again.ok ? again : first;
-  const { plan, pressState } = made.value;
-  return { kind, jobId, name, order, plan, pressState, problems: [...problems, ...made.problems] };
+  const made = planOnPress(order, plant, { held: presses });
+  if (!made.ok) return { ...nothingRead(kind, [...problems, ...made.problems], jobId, name), order };
+  const { plan, pressStates } = made.value;
+  return { kind, jobId, name, order, plan, pressStates, problems: [...problems, ...made.problems] };
 }

@@ -1,9 +1,9 @@
-import type { Plant } from '#libs/craft';
+import type { Plant, PressStates } from '#libs/craft';
 import type { Clock, IdSource } from '#libs/kernel';
 import type { DecisionContext } from '../decide/draft.js';
 import type { DeviceLink, Store, StoredDocument, Work, WorkQueue } from '../ports.js';
 import type { TicketFile } from '../state/ticket.js';
-import type { PressStates, Reading, ToRead } from './reading.js';
+import type { Reading, ToRead } from './reading.js';
 
 /** One line of the log, with facts. Never a secret, never a document. */
 export type Log = (

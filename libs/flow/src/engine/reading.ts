@@ -10,8 +10,8 @@ export interface Reading {
   readonly name: string;
   readonly order: Order | null;
   readonly plan: Plan | null;
-  /** What hangs in the press once this job is printed. */
-  readonly pressState: PressState | null;
+  /** What hangs in the presses once this job is printed. */
+  readonly pressStates: readonly PressState[];
   readonly problems: readonly Problem[];
 }
 
@@ -27,6 +27,3 @@ export interface ToRead {
   readonly part: string | null;
   readonly beside: PartsBeside | null;
 }
-
-/** What each press was left with by the job planned before, the latest first; a press that is not in it is clean. */
-export type PressStates = ReadonlyMap<string, PressState>;

@@ -1,4 +1,4 @@
-import type { PressState } from '#libs/craft';
+import type { PressState, PressStates } from '#libs/craft';
 import { done, error, hasErrors, type Problem, type Result, refuse } from '#libs/kernel';
 import { placeForward } from '#libs/scheduling';
 import { type Arrival, acceptTicket, type Placement, rejectTicket } from '../decide/accept.js';
@@ -8,7 +8,7 @@ import { useItems } from '../process/index.js';
 import type { TicketFile } from '../state/ticket.js';
 import { calendarsOf } from './calendars.js';
 import { contextOf, type EnginePorts, offerWork } from './ports.js';
-import type { PressStates, Reading, ToRead } from './reading.js';
+import type { Reading, ToRead } from './reading.js';
 
 /** A document as it came through any of the doors. */
 export interface Incoming {
@@ -51,7 +51,7 @@ export async function takeIn(ports: EnginePorts, incoming: Incoming): Promise<Re
           name: incoming.name ?? '',
           order: null,
           plan: null,
-          pressState: null,
+          pressStates: [],
           problems: incoming.problems,
         }
       : await ports.read(incoming.ticket, await pressStates(ports));
@@ -123,9 +123,7 @@ async function keep(
           ];
     return { ...together({ documents: [document], receipts }, change), result: null };
   });
-  if (sound && reading.pressState !== null) {
-    await rememberPress(ports, reading.pressState);
-  }
+  if (sound && reading.pressStates.length > 0) await rememberPresses(ports, reading.pressStates);
   await offerWork(ports, work);
 }
 
@@ -137,9 +135,10 @@ async function pressStates(ports: EnginePorts): Promise<PressStates> {
   return new Map(states.map((state) => [state.press, state]));
 }
 
-async function rememberPress(ports: EnginePorts, state: PressState): Promise<void> {
-  const others = [...(await pressStates(ports)).values()].filter(({ press }) => press !== state.press);
-  await ports.store.setFact(PRESSES, [state, ...others]);
+async function rememberPresses(ports: EnginePorts, states: readonly PressState[]): Promise<void> {
+  const now = new Set(states.map(({ press }) => press));
+  const others = [...(await pressStates(ports)).values()].filter(({ press }) => !now.has(press));
+  await ports.store.setFact(PRESSES, [...states, ...others]);
 }
 
 async function repeatOf(ports: EnginePorts, incoming: Incoming): Promise<Result<TakenIn> | null> {

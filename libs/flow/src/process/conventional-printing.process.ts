@@ -18,7 +18,7 @@ export const conventionalPrinting: ProcessType = {
   makes: 'Component',
   resources: (scope) => [
     { resource: printingParams(scope), usage: 'Input' },
-    { resource: colorantControl(scope.plan), usage: 'Input' },
+    { resource: colorantControl(scope.plan, sheetsOf(scope.plan, scope.step)), usage: 'Input' },
     { resource: layout(scope.plan), usage: 'Input', parts: partsOf(scope.plan, scope.step) },
     ...fedPaper(scope),
     ...inkLinks(scope),
@@ -74,7 +74,7 @@ function inkLinks({ plan, step, uses }: StepScope): readonly LinkDraft[] {
     .map((row) => ({ ...usedAmount(row), part: { Separation: inkOf(row.item) } }));
   return [
     {
-      resource: inks(plan),
+      resource: inks(plan, sheetsOf(plan, step)),
       usage: 'Input',
       parts: [...new Set(own)].map((Separation) => ({ Separation })),
       amounts,

@@ -1,15 +1,22 @@
-import type { Plan } from '#libs/craft';
+import type { Plan, PlanSheet } from '#libs/craft';
 import { element } from '#libs/jdf';
 import type { ResourceDraft } from '../process-type.js';
-import { inksOf } from './lookup.js';
+import { inkKey, inksOf } from './lookup.js';
 import { distinct, processInkCmyk } from './values.js';
 
-/** The separations of the job: which are printed, which of them are spot colours, and in which order they are laid down. */
-export function colorantControl(plan: Plan): ResourceDraft {
-  const inks = inksOf(plan);
+/**
+ * The separations of some sheets of the job, all of them where none are named: which are printed, which of them are spot
+ * colours, and in which order they are laid down. Sheets with all inks of the job share one resource.
+ */
+export function colorantControl(plan: Plan, sheets: readonly PlanSheet[] = plan.sheets): ResourceDraft {
+  const inks = inksOf(plan, sheets);
+  const key = inkKey(plan, sheets, 'colorants');
+  const sharing = plan.sheets.filter((sheet) => inkKey(plan, [sheet], 'colorants') === key);
   const spots = inks.filter((ink) => processInkCmyk(ink) === undefined);
   const laidDown = distinct(
-    plan.sheets.flatMap((sheet) => [...sheet.units].sort((a, b) => a.unit - b.unit).map(({ ink }) => ink)),
+    (sharing.length > 0 ? sharing : sheets).flatMap((sheet) =>
+      [...sheet.units].sort((a, b) => a.unit - b.unit).map(({ ink }) => ink),
+    ),
   );
   const list = (name: string, names: readonly string[]) =>
     names.length === 0
@@ -22,7 +29,7 @@ export function colorantControl(plan: Plan): ResourceDraft {
           ),
         ];
   return {
-    key: 'colorants',
+    key,
     name: 'ColorantControl',
     class: 'Parameter',
     shared: true,

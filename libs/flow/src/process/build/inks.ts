@@ -1,21 +1,21 @@
-import type { Plan } from '#libs/craft';
+import type { Plan, PlanSheet } from '#libs/craft';
 import { element } from '#libs/jdf';
 import type { ResourceDraft } from '../process-type.js';
-import { inksOf } from './lookup.js';
+import { inkKey, inksOf } from './lookup.js';
 
 /** The name of the ink in the stock item `SET/INK`. */
 export function inkOf(item: string): string {
   return item.slice(item.lastIndexOf('/') + 1);
 }
 
-/** The inks of the job, one leaf for each separation; amounts in kilograms, as the books keep them. */
-export function inks(plan: Plan): ResourceDraft {
+/** The inks of some sheets of the job, one leaf for each separation; amounts in kilograms, as the books keep them. */
+export function inks(plan: Plan, sheets: readonly PlanSheet[]): ResourceDraft {
   return {
-    key: 'inks',
+    key: inkKey(plan, sheets, 'inks'),
     name: 'Ink',
     class: 'Consumable',
     shared: true,
     attributes: { PartIDKeys: 'Separation', Unit: 'kg' },
-    children: inksOf(plan).map((ink) => element('Ink', { Separation: ink, InkName: ink })),
+    children: inksOf(plan, sheets).map((ink) => element('Ink', { Separation: ink, InkName: ink })),
   };
 }

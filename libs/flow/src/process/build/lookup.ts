@@ -38,7 +38,14 @@ export function platesOf(plan: Plan, step: PlanStep): Plan['plateList'] {
   });
 }
 
-/** Every ink of the job, in the order of the plates. */
-export function inksOf(plan: Plan): readonly string[] {
-  return [...new Set(plan.plateList.map((plate) => plate.ink))];
+/** Key of a resource that tells about the inks of some sheets: sheets with all inks of the job share one. */
+export function inkKey(plan: Plan, sheets: readonly PlanSheet[], key: string): string {
+  const all = inksOf(plan, sheets).length === inksOf(plan, plan.sheets).length;
+  return all ? key : `${key}-${sheets.map(({ name }) => name).join('-')}`;
+}
+
+/** Every ink of the sheets, in the order of the plates. */
+export function inksOf(plan: Plan, sheets: readonly PlanSheet[]): readonly string[] {
+  const names = new Set(sheets.map(({ name }) => name));
+  return [...new Set(plan.plateList.filter(({ sheet }) => names.has(sheet)).map(({ ink }) => ink))];
 }

@@ -73,8 +73,16 @@ function cellsOf(doc: XmlDocument, part: XmlElement): Cells | undefined {
   if (trim === undefined || count === 0) return undefined;
   const off = (...names: string[]) =>
     names.reduce((sum, name) => sum + (parseNumber(attributeOf(cell, name) ?? '') ?? 0), 0);
-  const size = { x: trim.x + off('TrimFace', 'Spine'), y: trim.y + off('TrimHead', 'TrimFoot') };
+  const [width, height] = [trim.x + off('TrimFace', 'Spine'), trim.y + off('TrimHead', 'TrimFoot')];
+  const size = isTurned(signature) ? { x: height, y: width } : { x: width, y: height };
   return { size, count, grid };
+}
+
+/** Cells whose heads point to a side of the sheet take their height across it. */
+function isTurned(signature: XmlElement): boolean {
+  return childElements(signature, 'SignatureCell').some((cell) =>
+    ['Left', 'Right'].includes(attributeOf(cell, 'Orientation')?.trim() ?? ''),
+  );
 }
 
 /** Either way round: how a signature is turned on its sheet is said in several places, or nowhere. */
