@@ -1,7 +1,14 @@
 /** What leaves here is judged by the standard's own schema (JDF.xsd, with xmllint) and by the ticket checks. */
 import { readdirSync, readFileSync } from 'node:fs';
 import type { Plan } from '#libs/craft';
-import { exportTicket, processTicket, readDocument, type StoredDocument, type TicketFile } from '#libs/flow';
+import {
+  checkProfile,
+  exportTicket,
+  processTicket,
+  readDocument,
+  type StoredDocument,
+  type TicketFile,
+} from '#libs/flow';
 import {
   attributeOf,
   checkDocument,
@@ -150,6 +157,15 @@ describe('tickets that leave', () => {
         .map((problem) => `${name} ${problem.path} ${problem.message}`),
     );
     expect(faults).toEqual([]);
+  });
+
+  it('ask for nothing that the plant they were planned for cannot do', () => {
+    const beyond = [...parsed]
+      .filter(([name]) => /^\d|^paper|^ferry/.test(name))
+      .flatMap(([name, document]) =>
+        checkProfile(document, plant).map((problem) => `${name} ${problem.path} ${problem.message}`),
+      );
+    expect(beyond).toEqual([]);
   });
 
   it('say of each step whether a device has it, and what came back from it', () => {

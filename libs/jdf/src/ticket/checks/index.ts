@@ -24,6 +24,7 @@ import { resourceAudits } from './resource-audits.js';
 import { resourceClass } from './resource-class.js';
 import { runPages } from './run-pages.js';
 import { schedule } from './schedule.js';
+import { sectionPages } from './section-pages.js';
 import { separations } from './separations.js';
 import { spawning } from './spawning.js';
 import { statedVersion } from './stated-version.js';
@@ -63,6 +64,7 @@ export const ticketChecks: readonly TicketCheck[] = [
   plateSets,
   runPages,
   folds,
+  sectionPages,
   schedule,
   partitions,
   identicals,
