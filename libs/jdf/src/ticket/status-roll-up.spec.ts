@@ -7,7 +7,7 @@ const statuses = fc.array(status, { minLength: 1, maxLength: 8 });
 const runs = { seed: 20260511, numRuns: 500 };
 
 describe('the status of a whole', () => {
-  // The first two are the standard reference's (section 9, check 12); the others are ours, derived from the meanings.
+  // Derived from the meanings of JDF/@Status: the standard has no table.
   it.each([
     ['all completed', ['Completed', 'Completed'], 'Completed'],
     ['one in progress', ['Waiting', 'InProgress', 'Completed', 'Stopped'], 'InProgress'],

@@ -3,7 +3,7 @@ import { attributeOf, type XmlElement } from '../../xml/index.js';
 import type { MessageCheck } from './message-check.js';
 
 /**
- * Standard reference, section 9, check 24: addresses are of a scheme that can be read from, or sent to, and a ticket goes
+ * JMF URL attributes: addresses are of a scheme that can be read from, or sent to, and a ticket goes
  * back on one way only.
  */
 export const addresses: MessageCheck = {

@@ -4,7 +4,7 @@ import type { Family } from '../family.js';
 import type { MessageCheck, SentMessage } from './message-check.js';
 
 /**
- * Standard reference, section 9, check 24: an answer names the message that it answers. What that is can be seen only
+ * JMF Response refID: an answer names the message that it answers. What that is can be seen only
  * where the document holds it; mostly the other side has sent it.
  */
 export const answers: MessageCheck = {
@@ -16,7 +16,7 @@ export const answers: MessageCheck = {
   },
 };
 
-// A reliable Signal is answered as a request is (standard reference, 5.8).
+// A reliable Signal is answered as a request is (JMF Signal ChannelMode).
 const ANSWERED: Readonly<Partial<Record<Family, readonly Family[]>>> = {
   Response: ['Query', 'Command', 'Registration', 'Signal'],
   Acknowledge: ['Query', 'Command', 'Registration'],

@@ -31,7 +31,7 @@ const phase = (attributes: string) => `<JobPhase ${attributes}/>`;
 const running = (attributes: string) =>
   signal(device('DeviceStatus="Running"', phase(`Status="InProgress" ${attributes}`)));
 
-// What must hold: the standard reference, section 9, check 24.
+// What must hold: JMF refID, ReturnCode, URL attributes.
 describe('answers', () => {
   it.each([
     ['to what the other side sent', '<Response ID="r" Type="OpenQueue" refID="elsewhere"/>'],
@@ -134,7 +134,7 @@ describe('what the tables and the reader find', () => {
   });
 });
 
-// What must hold: the standard reference, section 9, check 25, and its 5.5 to 5.7.
+// What must hold: JMF JobPhase, Queue, QueueEntry, DeviceInfo.
 describe('queues', () => {
   const entry = (status: string, id = 'e', inside = '') =>
     `<QueueEntry QueueEntryID="${id}" Status="${status}">${inside}</QueueEntry>`;
@@ -264,7 +264,7 @@ describe('counters', () => {
   });
 });
 
-// The same of the newer generation: standard reference, 7.3.
+// The same of XJMF.
 describe('messages of the newer generation', () => {
   const newer = (messages: string) => {
     const root = 'xmlns="http://www.CIP4.org/JDFSchema_2_0" Version="2.1"';

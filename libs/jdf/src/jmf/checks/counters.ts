@@ -3,7 +3,7 @@ import { attributeOf, childElements, type XmlElement } from '../../xml/index.js'
 import { type MessageCheck, numberOf, type SentMessage, within } from './message-check.js';
 
 /**
- * Standard reference, section 9, check 25: what was made of a job since one StartTime never becomes less, from one message
+ * JMF JobPhase Amount, Waste: what was made of a job since one StartTime never becomes less, from one message
  * of the document to the next.
  */
 export const counters: MessageCheck = {

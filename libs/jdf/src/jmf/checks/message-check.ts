@@ -13,7 +13,7 @@ import { type Family, families } from '../family.js';
 
 /** One check of the messages of a document. Adding one is a file with one of these and a line in the index. */
 export interface MessageCheck {
-  /** Its number in the list of what no schema can find (standard reference, section 9). */
+  /** Its number in our list of what no schema can find. */
   readonly number: number;
   readonly name: string;
   run(sent: Sent, findings: Findings): void;

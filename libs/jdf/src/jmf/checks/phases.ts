@@ -2,7 +2,7 @@ import { type Findings, parseDateTime } from '../../codec/index.js';
 import { attributeOf, XJDF_NAMESPACE, type XmlElement } from '../../xml/index.js';
 import { type MessageCheck, numberOf, within } from './message-check.js';
 
-/** Standard reference, section 9, check 25: the figures and times of a phase of a job are possible. */
+/** JMF JobPhase: the figures and times of a phase of a job are possible. */
 export const phases: MessageCheck = {
   number: 25,
   name: 'phases',

@@ -2,7 +2,7 @@ import type { Findings } from '../../codec/index.js';
 import { attributeOf, childElements, type XmlElement } from '../../xml/index.js';
 import { type MessageCheck, numberOf, within } from './message-check.js';
 
-/** Standard reference, section 9, check 25 and 5.6: a queue's status and size go with each other and its entries. */
+/** JMF Queue Status, QueueSize: a queue's status and size go with each other and its entries. */
 export const queues: MessageCheck = {
   number: 25,
   name: 'queues',

@@ -3,7 +3,7 @@ import { isReturnCode } from '../return-codes.js';
 import { type MessageCheck, numberOf } from './message-check.js';
 
 /**
- * Standard reference, section 9, check 24: a ReturnCode is one of the standard's ranges, and where it is not 0 a person
+ * JMF Response ReturnCode: a ReturnCode is one of the standard's ranges, and where it is not 0 a person
  * is told why. Source of the ranges: JDF 1.4 specification, appendix D.
  */
 export const returnCodesKnown: MessageCheck = {

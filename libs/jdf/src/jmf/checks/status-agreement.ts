@@ -3,7 +3,7 @@ import type { DeviceStatus, NodeStatus, QueueEntryStatus } from '../../enumerati
 import { attributeOf, childElements, XJDF_NAMESPACE, type XmlElement } from '../../xml/index.js';
 import { type MessageCheck, type SentMessage, within } from './message-check.js';
 
-/** Standard reference, section 9, check 25: device, queue entry and phase of a job tell the same story. */
+/** JMF DeviceStatus, QueueEntry and JobPhase Status: device, queue entry and phase of a job tell the same story. */
 export const statusAgreement: MessageCheck = {
   number: 25,
   name: 'statusAgreement',
@@ -20,7 +20,7 @@ export const statusAgreement: MessageCheck = {
 /** Jobs that leave a device free: not begun, or over. */
 const APART: readonly NodeStatus[] = ['Waiting', 'Ready', 'Suspended', 'Completed', 'Aborted'];
 
-// Standard reference, 5.7. A device that runs may still be made ready for the job.
+// JMF DeviceInfo DeviceStatus. A device that runs may still be made ready for the job.
 const OF_DEVICE: Readonly<Record<DeviceStatus, readonly NodeStatus[] | null>> = {
   Unknown: null,
   Idle: APART,
@@ -31,7 +31,7 @@ const OF_DEVICE: Readonly<Record<DeviceStatus, readonly NodeStatus[] | null>> = 
   Down: ['Stopped', ...APART],
 };
 
-// Standard reference, 5.5; a running entry goes through all that a device does for it.
+// JMF QueueEntry Status; a running entry goes through all that a device does for it.
 const OF_ENTRY: Readonly<Record<QueueEntryStatus, readonly NodeStatus[] | null>> = {
   Waiting: ['Waiting', 'Ready'],
   Held: ['Waiting', 'Ready'],

@@ -10,7 +10,7 @@ const found = (outer: string, inner: string) =>
     ),
   ).filter((one) => one.includes('JDF_STATUS'));
 
-// What must hold: the standard reference, section 2.2.
+// What must hold: JDF/@Activation.
 describe('the activation of a node', () => {
   it.each([
     ['', 'Activation="Held"'],

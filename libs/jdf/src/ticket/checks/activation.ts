@@ -1,10 +1,10 @@
 import { attributeOf } from '../../xml/index.js';
 import type { TicketCheck, TicketNode } from './ticket-check.js';
 
-/** From what holds a node back most to what does so least: the standard reference, section 2.2. */
+/** From what holds a node back most to what does so least: JDF/@Activation. */
 const ACTIVATIONS = ['Informative', 'Inactive', 'Held', 'TestRun', 'TestRunAndGo', 'Active'];
 
-/** Standard reference, section 9, check 13: what holds a node back holds back the nodes inside, whatever they state. */
+/** JDF/@Activation: what holds a node back holds back the nodes inside, whatever they state. */
 export const activation: TicketCheck = {
   number: 13,
   name: 'activation',

@@ -12,7 +12,7 @@ const at = (link: string) => [`warning JDF_COUNT /JDF/ResourceLinkPool/${link}`]
 const print = (taken: string, made: string, inside = '') =>
   found(resource('Media'), component(), [input('Media', taken), output('Component', made, inside)]);
 
-// What must hold: the standard reference, section 9, check 17.
+// What must hold: JDF ResourceLink Amount, ActualAmount, PartAmount.
 describe('amounts', () => {
   it('may be those of good and waste together or of good alone', () => {
     expect(print('Amount="1100"', 'Amount="1100"', pool('Amount', 1000, 100))).toEqual([]);

@@ -21,7 +21,7 @@ const ONE_OF_ONE: ReadonlySet<string> = new Set([
   'Varnishing',
 ]);
 
-/** Standard reference, section 9, check 17: what links state of amounts agrees. */
+/** What links state of amounts agrees (JDF ResourceLink Amount, ActualAmount, PartAmount). */
 export const amounts: TicketCheck = {
   number: 17,
   name: 'amounts',

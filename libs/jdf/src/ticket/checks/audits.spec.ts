@@ -10,7 +10,7 @@ const created = (id: string, hour: string, more = '') =>
 const phase = (start: string, end: string) =>
   `<PhaseTime TimeStamp="${at('20')}" Start="${at(start)}" End="${at(end)}" Status="InProgress"/>`;
 
-// What must hold: the standard reference, section 9, check 15.
+// What must hold: JDF AuditPool, TimeStamp, Start, End, refID.
 describe('audits', () => {
   it('stand in the order of time, end after they begin and point back', () => {
     expect(found(created('a', '08') + created('b', '09', 'refID="a"') + phase('10', '11'))).toEqual([]);

@@ -2,7 +2,7 @@ import { type Findings, parseDateTime } from '../../codec/index.js';
 import { attributeOf, childElements, type XmlElement } from '../../xml/index.js';
 import type { TicketCheck } from './ticket-check.js';
 
-/** Standard reference, section 9, check 15: audits stand in the order of time, end after they begin and point back. */
+/** Audits stand in the order of time, end after they begin and point back (JDF TimeStamp, Start, End, refID). */
 export const audits: TicketCheck = {
   number: 15,
   name: 'audits',

@@ -4,7 +4,7 @@ import { attributeOf } from '../../xml/index.js';
 import type { TicketCheck, TicketLink, TicketNode } from './ticket-check.js';
 
 /**
- * Standard reference, section 9, check 9: what a link says of the processes of its node fits them, each process of a
+ * JDF Types, CombinedProcessIndex: what a link says of the processes of its node fits them, each process of a
  * Combined node has its parameters, and each makes something that the next one takes.
  */
 export const combined: TicketCheck = {

@@ -14,7 +14,7 @@ const block = (size: string, place: string, type = 'CutBlock') =>
 const cut = (...blocks: string[]) => found('Cutting', resource('CuttingParams', '', blocks.join('')));
 const at = (place: string) => [`warning JDF_GEOMETRY /JDF/ResourcePool/CuttingParams/${place}`];
 
-// What must hold: the standard reference, section 9, check 18; a block is placed as section 3.5 says of matrices.
+// What must hold: JDF CutBlock BlockTrf, BlockSize; a matrix places a point as JDF's data type matrix says.
 describe('blocks cut from a sheet', () => {
   const left = block('1000 1000', '1 0 0 1 0 0');
 

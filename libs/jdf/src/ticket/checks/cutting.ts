@@ -9,7 +9,7 @@ const MATRICES: ReadonlySet<string> = new Set(['BlockTrf', 'CTM', 'Transformatio
 /** What is cut out; the other kinds of blocks hold blocks or lie on them. */
 const CUT_OUT: ReadonlySet<string> = new Set(['CutBlock', 'SaveBlock']);
 
-/** Standard reference, section 9, check 18: matrices leave something, blocks lie apart on the sheet, trims take away. */
+/** JDF CutBlock, CTM, TrimmingParams: matrices leave something, blocks lie apart on the sheet, trims take away. */
 export const cutting: TicketCheck = {
   number: 18,
   name: 'geometry of cutting',

@@ -4,7 +4,7 @@ import { attributeOf, childElements, type XmlElement } from '../../xml/index.js'
 import type { TicketCheck } from './ticket-check.js';
 
 /**
- * Standard reference, section 9, check 22: codes of the folding catalogue are known, and the cells of a binding signature
+ * JDF FoldCatalog, SignatureCell: codes of the folding catalogue are known, and the cells of a binding signature
  * hold each page of a section once and as many as its code folds.
  */
 export const folds: TicketCheck = {

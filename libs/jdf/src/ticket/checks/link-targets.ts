@@ -5,7 +5,7 @@ import { nodeAround } from '../node.js';
 import type { Ticket, TicketCheck } from './ticket-check.js';
 
 /**
- * Standard reference, section 9, checks 3 and 4: link and resource go by the same name, and the resource lies in the pool
+ * JDF ResourceLink rRef, ResourcePool: link and resource go by the same name, and the resource lies in the pool
  * of the node or of one around it.
  */
 export const linkTargets: TicketCheck = {

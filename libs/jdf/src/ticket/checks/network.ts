@@ -11,7 +11,7 @@ const PHYSICAL: ReadonlySet<string> = new Set(physicalClasses);
 const OVER: ReadonlySet<string> = new Set(['Completed', 'Aborted']);
 
 /**
- * Standard reference, section 9, check 11: no step waits for itself through others, except over a pipe; what a step takes
+ * JDF ResourceLink Usage, PipeID: no step waits for itself through others, except over a pipe; what a step takes
  * is there or made by another; and each part of a resource is made by one step.
  */
 export const network: TicketCheck = {

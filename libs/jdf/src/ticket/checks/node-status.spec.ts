@@ -33,7 +33,7 @@ const folding = (status: string, made: string, taken: string, audits = '') =>
   );
 const pool = '/JDF/ResourceLinkPool';
 
-// What contradicts what: the standard reference, section 9, check 12.
+// What contradicts what: JDF/@Status, NodeInfo NodeStatus.
 describe('the status of a node', () => {
   it('is Completed where all nodes inside are, InProgress where one is', () => {
     expect(group('Completed', 'Completed', 'Completed')).toEqual([]);

@@ -4,7 +4,7 @@ import { firstChild } from '../../xml/index.js';
 import type { TicketCheck, TicketNode } from './ticket-check.js';
 
 /**
- * Standard reference, section 9, check 10: a node that names its processes holds no nodes, Combined names them, and each
+ * JDF Type, Types: a node that names its processes holds no nodes, Combined names them, and each
  * is a process of the standard or one of somebody else's namespace.
  */
 export const nodeStructure: TicketCheck = {

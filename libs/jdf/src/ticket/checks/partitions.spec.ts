@@ -20,7 +20,7 @@ const sheet = (name: string, inner = '<ExposedMedia Side="Front"/><ExposedMedia 
 const link = (inner: string) => `<ExposedMediaLink rRef="x" Usage="Input">${inner}</ExposedMediaLink>`;
 const identical = (part: string) => `<Identical><Part ${part}/></Identical>`;
 
-// The rules: the standard reference, sections 1.6 and 9 (checks 5, 6, 7).
+// The rules: JDF PartIDKeys, PartUsage, Part, Identical.
 describe('the tree of parts', () => {
   it('may skip levels, in their order, only where it is sparse', () => {
     const parts = '<ExposedMedia Side="Front"/>';

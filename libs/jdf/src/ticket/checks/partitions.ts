@@ -3,7 +3,7 @@ import { isNode } from '../node.js';
 import { ticketElements } from './scope.js';
 import type { TicketCheck } from './ticket-check.js';
 
-/** Standard reference, section 9, check 5: the partition tree of each resource. */
+/** JDF PartIDKeys: the partition tree of each resource. */
 export const partitions: TicketCheck = {
   number: 5,
   name: 'partitions',
@@ -22,7 +22,7 @@ export const partitions: TicketCheck = {
   },
 };
 
-/** Standard reference, section 9, check 7: parts that are identical to others. */
+/** JDF Identical: parts that are identical to others. */
 export const identicals: TicketCheck = {
   number: 7,
   name: 'identical parts',

@@ -17,7 +17,7 @@ import type { Ticket, TicketCheck } from './ticket-check.js';
 const CODE = 'JDF_PARTITION';
 
 /**
- * Standard reference, section 9, check 6, for links, references and amounts: what their Part elements name is there and
+ * JDF Part, PartUsage, for links, references and amounts: what their Part elements name is there and
  * is clear. In a spawned ticket, whose resources may hold only some of their parts, and in audits, which tell of what
  * was, it is a warning.
  */

@@ -16,7 +16,7 @@ const CODE = 'JDF_PARTITION';
 const FREE = freeInAmounts('');
 
 /**
- * Standard reference, section 9, check 6, for what speaks of a part of a node: audits, the parts of NodeInfo, and the
+ * JDF Part, PartIDKeys, for what speaks of a part of a node: audits, the parts of NodeInfo, and the
  * part that was spawned. A node has no parts of its own; they are those of the resources that it links. A warning, since
  * audits tell of what was, and a plan may run ahead of the resources.
  */

@@ -14,7 +14,7 @@ const found = (...audits: string[]) =>
 const device = (id: string) => `<Device DeviceID="${id}"/>`;
 const part = (sheet: string) => `<Part SheetName="${sheet}"/>`;
 
-// What must hold: the standard reference, section 9, checks 12 and 15, and section 2.1.
+// What must hold: JDF PhaseTime, ProcessRun, JDF/@Status.
 describe('phases of work', () => {
   it('follow one another, on several devices and parts side by side', () => {
     expect(found(phase(8, 9), phase(9, 10), run(8, 10))).toEqual([]);

@@ -5,7 +5,7 @@ import { isOn } from './look-up/boxes.js';
 import { paperOf } from './look-up/sizes.js';
 import type { TicketCheck } from './ticket-check.js';
 
-/** Standard reference, section 9, check 18: what stripping positions on a sheet has a size and lies on it. */
+/** JDF StrippingParams Position: what stripping positions on a sheet has a size and lies on it. */
 export const positions: TicketCheck = {
   number: 18,
   name: 'positions on the sheet',

@@ -4,7 +4,7 @@ import { isTakenByAll, type LinkRule, type ProcessRule, processRules } from '../
 import type { TicketCheck, TicketLink, TicketNode } from './ticket-check.js';
 
 /**
- * Standard reference, section 9, check 3: a node links to what its process takes and makes, in the roles and as often as
+ * JDF Usage, ProcessUsage: a node links to what its process takes and makes, in the roles and as often as
  * the standard allows. What is missing is a warning: tickets travel before prepress has filled them in.
  */
 export const processLinks: TicketCheck = {

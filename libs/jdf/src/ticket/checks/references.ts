@@ -29,7 +29,7 @@ const ALL: readonly Reference[] = [
 
 const REFERENCES: ReadonlyMap<string, Reference> = new Map(ALL.map((one) => [one.attribute, one]));
 
-/** Standard reference, section 9, check 1: each reference leads to something in the document. */
+/** JDF rRef, jRef, refID: each reference leads to something in the document. */
 export const references: TicketCheck = {
   number: 1,
   name: 'references',

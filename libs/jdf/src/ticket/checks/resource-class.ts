@@ -9,7 +9,7 @@ const PHYSICAL: ReadonlySet<string> = new Set(physicalClasses);
 const STOCK = ['Amount', 'AmountProduced', 'AmountRequired'] as const;
 const USED = ['Amount', 'ActualAmount', 'MinAmount', 'MaxAmount'] as const;
 
-/** Standard reference, section 9, check 8: Class is that of the kind, and only what can be counted has amounts. */
+/** JDF Resource Class, Amount: Class is that of the kind, and only what can be counted has amounts. */
 export const resourceClass: TicketCheck = {
   number: 8,
   name: 'class of resources',

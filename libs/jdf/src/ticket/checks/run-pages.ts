@@ -4,7 +4,7 @@ import { attributeOf, descendants, type XmlElement } from '../../xml/index.js';
 import type { TicketCheck, TicketNode } from './ticket-check.js';
 
 /**
- * Standard reference, section 9, check 21: a run names no more pages than it says it has, and no page is placed that the
+ * JDF RunList NPage, ContentObject Ord: a run names no more pages than it says it has, and no page is placed that the
  * document to be imposed does not have.
  */
 export const runPages: TicketCheck = {

@@ -7,7 +7,7 @@ const found = (attributes: string, inside = '') =>
 const at = (hour: string) => `2024-05-06T${hour}:00:00Z`;
 const PLACE = 'warning JDF_SCHEDULE /JDF/ResourcePool/NodeInfo';
 
-// The order of the times: the standard reference, section 9, check 23.
+// The order of the times: JDF NodeInfo.
 describe('the times of a node', () => {
   it('follow one another', () => {
     const times = `FirstStart="${at('06')}" Start="${at('07')}" End="${at('09')}" LastEnd="${at('12')}"`;

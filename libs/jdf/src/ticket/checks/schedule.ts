@@ -14,7 +14,7 @@ const ORDER: readonly (readonly [early: string, late: string])[] = [
   ['FirstStart', 'LastEnd'],
 ];
 
-/** Standard reference, section 9, check 23: the times of each part of NodeInfo follow one another. */
+/** JDF NodeInfo FirstStart to LastEnd: the times of each part of NodeInfo follow one another. */
 export const schedule: TicketCheck = {
   number: 23,
   name: 'schedule',

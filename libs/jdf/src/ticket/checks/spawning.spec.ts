@@ -31,7 +31,7 @@ function faults(doc: XmlDocument, before: string, after: string): string[] {
     .map(({ message }) => message);
 }
 
-// Rules: standard reference, sections 1.4, 1.5, 1.8 and 1.9.
+// Rules: JDF AncestorPool, Spawned, Merged, SpawnStatus, SpawnIDs.
 describe('records of what is out', () => {
   it('agree in a ticket that something was spawned from, and in the one that it left in', () => {
     for (const doc of [TICKET, parent, child]) expect(checkTicket(read(writeXml(doc)))).toEqual([]);

@@ -6,7 +6,7 @@ import { attributeOf, childElements, type XmlElement } from '../../xml/index.js'
 import type { Ticket, TicketCheck, TicketNode } from './ticket-check.js';
 
 /**
- * Standard reference, section 9, check 16: what is out is out once, and audits, nodes and resources agree on it. The
+ * JDF Spawned, Merged, SpawnIDs: what is out is out once, and audits, nodes and resources agree on it. The
  * marks of a ticket that was itself spawned may come from the ticket it left, and are passed over.
  */
 export const spawning: TicketCheck = {

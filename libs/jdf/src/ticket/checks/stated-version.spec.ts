@@ -5,7 +5,7 @@ const found = (outer: string, inner: string) =>
     one.includes('JDF_VERSION'),
   );
 
-// What must hold: the standard reference, section 9, check 13.
+// What must hold: JDF/@Version, MaxVersion.
 describe('the highest version allowed', () => {
   it('is at least that which is stated, compared as numbers', () => {
     expect(found('Version="1.3" MaxVersion="1.9"', 'MaxVersion="1.3"')).toEqual([]);

@@ -1,7 +1,7 @@
 import { attributeOf } from '../../xml/index.js';
 import type { TicketCheck } from './ticket-check.js';
 
-/** Standard reference, section 9, check 13: a template is there to make jobs from, never to be executed. */
+/** JDF/@Template: a template is there to make jobs from, never to be executed. */
 export const template: TicketCheck = {
   number: 13,
   name: 'template',

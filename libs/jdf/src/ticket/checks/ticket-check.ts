@@ -13,7 +13,7 @@ import { ticketElements } from './scope.js';
 
 /** One check of a ticket as a whole. Adding one is a file with one of these and a line in the index. */
 export interface TicketCheck {
-  /** Its number in the list of what no schema can find (standard reference, section 9); null for a plain rule. */
+  /** Its number in our list of what no schema can find; null for a plain rule. */
   readonly number: number | null;
   readonly name: string;
   run(ticket: Ticket, findings: Findings): void;

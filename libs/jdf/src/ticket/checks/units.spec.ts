@@ -5,7 +5,7 @@ const found = (attributes: string) =>
     one.includes('JDF_UNIT'),
   );
 
-// The limits: the standard reference, section 9, check 19.
+// The limits: common practice, no source.
 describe('the units of media', () => {
   it.each([
     'Thickness="2000"',

@@ -6,7 +6,7 @@ const MOST_MICROMETRES = 2000;
 const MOST_GRAMS = 1000;
 const LEAST_POINTS = 300;
 
-/** Standard reference, section 9, check 19, whose limits these are: values that are likely in another unit. */
+/** Values likely in another unit: JDF Media Thickness, Weight, Dimension. Limits: common practice, no source. */
 export const units: TicketCheck = {
   number: 19,
   name: 'units',

@@ -16,7 +16,7 @@ function found(text: string): string[] {
 const SETS = '/XJDF/ResourceSet';
 const PAPER = resource('<Media MediaType="Paper"/>', 'ID="m"');
 
-// Checks 27 and 28 of the standard reference, section 9.
+// XJDF ResourceSet, Part, ProductList, BindingIntent ChildRefs.
 describe('what no schema finds in an XJDF ticket', () => {
   it('says nothing of a sound one', () => {
     const sets = [

@@ -13,7 +13,7 @@ import { checkParts } from './check-parts.js';
 import { checkReferences } from './check-references.js';
 
 /**
- * What no schema finds in an XJDF ticket (standard reference, section 9, checks 27 and 28): resources that fit their set,
+ * What no schema finds in an XJDF ticket (XJDF ResourceSet, Part, ProductList): resources that fit their set,
  * parts that say what is needed and no more, references to what they are named for, products with a root.
  */
 export function checkXjdf(doc: XmlDocument): readonly Problem[] {
