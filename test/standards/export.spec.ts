@@ -19,7 +19,7 @@ import {
   type XmlDocument,
 } from '#libs/jdf';
 import { bookletPlan, cardPlan } from '../kit/booklet-plan.js';
-import { coveredPlan } from '../kit/covered-plan.js';
+import { coveredPlan, gluedPlan } from '../kit/covered-plan.js';
 import { demoPlant } from '../kit/demo-plant.js';
 import { sectionsPlan } from '../kit/sections-plan.js';
 import { type FileState, MONDAY, storedDocument, ticketFile } from '../kit/ticket-files.js';
@@ -47,6 +47,7 @@ const plans: Readonly<Record<string, Plan>> = {
   cards: cardPlan(),
   sections: sectionsPlan(),
   covered: coveredPlan(),
+  glued: gluedPlan(),
 };
 const plant = demoPlant();
 

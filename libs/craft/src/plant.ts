@@ -198,7 +198,12 @@ export interface BinderDefinition extends DeviceBase {
   kind: 'binder';
   minBlockMm: number;
   maxBlockMm: number;
+  /** Ground off the spine so that the glue reaches every leaf. */
   millMm: number;
+  /** Width of the glue on the sides of the block, beside the spine. */
+  sideGlueMm: number;
+  /** Trimmed on the guillotine afterwards. */
+  trim: { headMm: number; footMm: number; faceMm: number };
   perHour: number;
   setupS: number;
   warmUpS: number;
@@ -208,8 +213,11 @@ export interface BinderDefinition extends DeviceBase {
 
 export interface BenchDefinition extends DeviceBase {
   kind: 'bench';
+  /** Processes of the standard, or words where it has none. */
   does: string[];
+  /** Sections gathered, or copies packed. */
   perHour: number;
+  overs: Overs;
 }
 
 export type DeviceDefinition =

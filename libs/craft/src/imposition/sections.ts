@@ -36,6 +36,30 @@ export function nestedSections(sizes: readonly number[]): Section[] {
   });
 }
 
+/**
+ * As sectionSizes, in the order in which the sections of a glued book lie: the largest outside, the smallest before the
+ * last, since four pages at either end of the block tear off (common practice; handbook, section 2).
+ */
+export function gatheredSizes(pages: number, sizes: readonly number[]): number[] | null {
+  const found = sectionSizes(pages, sizes);
+  if (found === null) return null;
+  const [first, ...rest] = found;
+  const last = rest.shift();
+  if (first === undefined || last === undefined) return found;
+  if (found.length === 2 && Math.min(first, last) === 4) return null;
+  return [first, ...rest, last];
+}
+
+/** Sections that lie one behind the other: each carries the pages that follow those of the one before. */
+export function gatheredSections(sizes: readonly number[]): Section[] {
+  let before = 0;
+  return sizes.map((size) => {
+    const pages = Array.from({ length: size }, (_, i) => before + i + 1);
+    before += size;
+    return { pages };
+  });
+}
+
 /** Number, from the outside, of the nested leaf fold that carries a page of a saddle-stitched book of `pages` pages. */
 export function nestedFold(page: number, pages: number): number {
   return Math.ceil(Math.min(page, pages + 1 - page) / 2);

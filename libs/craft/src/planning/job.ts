@@ -45,15 +45,20 @@ export interface Reason {
 function notYet(path: string, what: string): Problem {
   return error('PLAN_NOT_YET', `${what} cannot be planned by this version.`, {
     path,
-    hint: 'Planned now: saddle-stitched work without a cover of its own, and flat work of one or two pages.',
+    hint: 'Planned now: SaddleStitch with or without a cover of its own, SoftCover, and flat work of one or two pages.',
   });
 }
 
 /** Kinds of work that later versions plan; each named by its field. */
 function kindProblems(order: Order): Problem[] {
   const problems: Problem[] = [];
-  if (order.binding !== 'None' && order.binding !== 'SaddleStitch') {
+  if (order.binding !== 'None' && order.binding !== 'SaddleStitch' && order.binding !== 'SoftCover') {
     problems.push(notYet('/binding', `The binding ${order.binding}`));
+  }
+  if (order.binding === 'SoftCover' && order.cover === undefined) {
+    problems.push(
+      wrong('/cover', 'A book with a glued spine needs a cover.', 'Give the cover its stock and inks.'),
+    );
   }
   if (order.cover !== undefined && order.binding === 'None') {
     problems.push(wrong('/cover', 'Only bound work has a cover.', 'Leave the cover out, or name a binding.'));
@@ -85,11 +90,11 @@ function countProblems(order: Order): Problem[] {
       problems.push(wrong(`/${side}`, `The size is ${order[side]} mm.`, 'More than 0 mm.'));
   }
   if (problems.length > 0) return problems;
-  if (order.binding === 'SaddleStitch' && order.pages % 4 !== 0) {
+  if (order.binding !== 'None' && order.pages % 4 !== 0) {
     const below = order.pages - (order.pages % 4);
     const possible = below === 0 ? '4' : `${below} or ${below + 4}`;
     problems.push(
-      error('PLAN_IMPOSSIBLE', `Saddle-stitched work has a multiple of 4 pages, not ${order.pages}.`, {
+      error('PLAN_IMPOSSIBLE', `Bound work has a multiple of 4 pages, not ${order.pages}.`, {
         path: '/pages',
         hint: `${possible} pages are possible; blank pages count.`,
       }),

@@ -315,7 +315,7 @@ describe('what cannot be planned', () => {
         ['PLAN_IMPOSSIBLE', '/cover/inksFront/4'],
       ],
     ],
-    ['a glued spine', { ...brochure, binding: 'SoftCover' }, [['PLAN_NOT_YET', '/binding']]],
+    ['a sewn book', { ...brochure, binding: 'ThreadSewing' }, [['PLAN_NOT_YET', '/binding']]],
     [
       'versions',
       { ...flyer, versions: [{ name: 'v', quantity: 300, changes: ['Black'] }] },

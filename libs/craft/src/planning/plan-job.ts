@@ -6,6 +6,7 @@ import { bestFirst, type Candidate, type Found } from './candidate.js';
 import { addCautions } from './cautions.js';
 import { type Job, type Part, type Reason, readJob } from './job.js';
 import { flatWays } from './plan-flat.js';
+import { gluedWays } from './plan-glued.js';
 import { saddleWays } from './plan-saddle.js';
 import { draftPrice, inkGrams, paperMassKg, platesOf, sheetsOf } from './totals.js';
 
@@ -63,6 +64,7 @@ export function planOnPress(order: Order, plant: Plant, context: PlanContext = {
 /** What is tried depends on the binding. */
 function waysToMake(job: Job): Found | Problem {
   if (job.order.binding === 'SaddleStitch') return saddleWays(job);
+  if (job.order.binding === 'SoftCover') return gluedWays(job);
   return flatWays(job);
 }
 

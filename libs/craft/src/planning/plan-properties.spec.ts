@@ -7,7 +7,7 @@ import {
   pageBehind,
   seenFromFront,
 } from '../../../../test/kit/read-plan.js';
-import type { Order } from '../order.js';
+import type { CoverOrder, Order } from '../order.js';
 import type { Plan, PlanSheet } from '../plan.js';
 import { devicesOf } from '../plant.js';
 import { planJob } from './plan-job.js';
@@ -44,6 +44,22 @@ const booklet: fc.Arbitrary<Order> = fc
     inksFront: front,
     inksBack: back,
   }));
+
+const cover: fc.Arbitrary<CoverOrder> = fc.record({
+  stock: fc.constantFrom('silk-250-half-lg', 'offset-240-half-sg'),
+  pages: fc.constant(4 as const),
+  inksFront: fc.constantFrom(process, ['Black', 'Festival Green']),
+  inksBack: fc.constantFrom([], ['Black']),
+});
+
+/** Books with a cover: stitched through the fold, or glued. */
+const covered: fc.Arbitrary<Order> = fc
+  .record({ booklet, cover, leaves: fc.integer({ min: 1, max: 60 }), glued: fc.boolean() })
+  .map(({ booklet: order, cover: own, leaves, glued }) =>
+    glued
+      ? { ...order, cover: own, binding: 'SoftCover', pages: 4 * leaves, stock: 'book-80-full-lg' }
+      : { ...order, cover: own },
+  );
 
 const flat: fc.Arbitrary<Order> = fc
   .record({ shape, back: fc.boolean(), front: inks })
@@ -95,37 +111,54 @@ function printableFaults(plan: Plan, sheet: PlanSheet): string[] {
 }
 
 // Every property is stated by the outside contract, section 4 ("How to read it"); the reader shares no code with the planner.
-describe('every plan of a saddle-stitched job', () => {
-  it('folds to its pages in order, heads up, inside the printable area, backs behind fronts', () => {
-    const made = plans(booklet, (plan) => {
-      for (const sheet of plan.sheets) {
-        for (const cell of sheet.front) {
-          const behind = pageBehind({ ...cell }, sheet);
-          expect(behind).toBe(cell.page % 2 === 1 ? cell.page + 1 : cell.page - 1);
+describe('every plan of a book', () => {
+  it.each([
+    ['of one stock', booklet],
+    ['with a cover', covered],
+  ])(
+    '%s folds to its pages in order, heads up, inside the printable area, backs behind fronts',
+    (_what, orders) => {
+      const made = plans(orders, (plan) => {
+        for (const sheet of plan.sheets) {
+          for (const cell of sheet.back.length === 0 ? [] : sheet.front) {
+            const behind = pageBehind({ ...cell }, sheet);
+            expect(behind).toBe(cell.page % 2 === 1 ? cell.page + 1 : cell.page - 1);
+          }
+          expect(largestOverlapMm(sheet.front)).toBeLessThanOrEqual(2 * creepOf(plan) + 1e-6);
+          expect(largestOverlapMm(sheet.back)).toBeLessThanOrEqual(2 * creepOf(plan) + 1e-6);
+          expect(printableFaults(plan, sheet)).toEqual([]);
         }
-        expect(largestOverlapMm(sheet.front)).toBeLessThanOrEqual(2 * creepOf(plan) + 1e-6);
-        expect(largestOverlapMm(sheet.back)).toBeLessThanOrEqual(2 * creepOf(plan) + 1e-6);
-        expect(printableFaults(plan, sheet)).toEqual([]);
-      }
-      for (const folding of plan.folding) {
-        const signature = plan.signatures.find((s) => s.name === folding.signature)!;
-        const folded = foldByPlan(plan, folding);
-        expect(folded.pages).toEqual(signature.pages);
-        expect(folded.headsUp).toBe(true);
-        expect(folded.apartMm).toBeLessThanOrEqual(2 * signature.creepMm + 1e-3);
-        expect(folded.startsAt.map((mm) => mm.toFixed(3))).toEqual(
-          folding.sheetInMm.map((mm) => mm.toFixed(3)),
+        for (const folding of plan.folding) {
+          const signature = plan.signatures.find((s) => s.name === folding.signature)!;
+          const folded = foldByPlan(plan, folding);
+          expect(folded.pages).toEqual(signature.pages);
+          expect(folded.headsUp).toBe(true);
+          expect(folded.apartMm).toBeLessThanOrEqual(2 * signature.creepMm + 1e-3);
+          expect(folded.startsAt.map((mm) => mm.toFixed(3))).toEqual(
+            folding.sheetInMm.map((mm) => mm.toFixed(3)),
+          );
+          if (folding.lipMm !== undefined) expect(folding.lipMm).toBeGreaterThanOrEqual(8);
+        }
+        const cells = plan.sheets.flatMap((s) => [...s.front, ...s.back]);
+        const printed = cells.filter((c) => c.part === 'body').map((c) => c.page);
+        expect([...new Set(printed)].toSorted((a, b) => a - b)).toEqual(
+          Array.from({ length: plan.product.pages }, (_, i) => i + 1),
         );
-        if (folding.lipMm !== undefined) expect(folding.lipMm).toBeGreaterThanOrEqual(8);
-      }
-      const printed = plan.sheets.flatMap((s) => [...s.front, ...s.back].map((c) => c.page));
-      expect([...new Set(printed)].toSorted((a, b) => a - b)).toEqual(
-        Array.from({ length: plan.product.pages }, (_, i) => i + 1),
-      );
-      expect(plan.binding.signatureOrder).toEqual(plan.signatures.map((s) => s.name));
-    });
-    expect(made).toBeGreaterThan(30);
-  });
+        const names = plan.signatures.map((s) => s.name);
+        expect(plan.binding.signatureOrder.toSorted()).toEqual(names.toSorted());
+        for (const block of plan.blocks.filter((b) => b.signature === 'cover')) {
+          const { headMm, footMm, faceMm } = plan.binding.trim;
+          const sides = [
+            2 * plan.product.trimWidthMm + (plan.binding.spineMm ?? 0) + 2 * faceMm,
+            plan.product.trimHeightMm + headMm + footMm,
+          ];
+          const own = [block.widthMm, block.heightMm].map((mm) => mm.toFixed(3));
+          expect(own.toSorted()).toEqual(sides.map((mm) => mm.toFixed(3)).toSorted());
+        }
+      });
+      expect(made).toBeGreaterThan(20);
+    },
+  );
 });
 
 describe('every plan of flat work', () => {
@@ -159,7 +192,7 @@ describe('every plan of flat work', () => {
 
 describe('amounts of every plan', () => {
   it('come out of one step as they go into the next', () => {
-    const made = plans(fc.oneof(booklet, flat), (plan) => {
+    const made = plans(fc.oneof(booklet, flat, covered), (plan) => {
       for (const sheet of plan.sheets) {
         const parts = sheet.goodSheets + sheet.makereadySheets + sheet.runningWasteSheets;
         expect(sheet.sheetsToPress).toBe(parts);

@@ -160,6 +160,8 @@ export const binderSchema = z.strictObject({
   minBlockMm: mm,
   maxBlockMm: mm,
   millMm: marginMm,
+  sideGlueMm: marginMm,
+  trim: z.strictObject({ headMm: marginMm, footMm: marginMm, faceMm: marginMm }),
   perHour: rate,
   setupS: seconds,
   warmUpS: seconds,
@@ -170,6 +172,7 @@ export const binderSchema = z.strictObject({
 export const benchSchema = z.strictObject({
   kind: z.literal('bench').default('bench'),
   ...device,
-  does: z.array(text).min(1),
+  does: z.array(text).min(1).describe('Processes of the standard, or words where it has none.'),
   perHour: rate,
+  overs: overs.default({ setupSheets: 0, runningPct: 0 }),
 });

@@ -29,7 +29,8 @@ export const folding: ProcessType = {
           shared: false,
           attributes: {
             DescriptionType: 'FoldProc',
-            FoldCatalog: catalogue || undefined,
+            // Any scheme of its page count: the older generation has no code for that, and the folds say it.
+            FoldCatalog: catalogue?.endsWith('-X') ? undefined : catalogue || undefined,
             FoldSheetIn: fold && points(...fold.sheetInMm),
           },
           children: (fold?.folds ?? []).map(({ fold: { from, to, travelMm } }) =>

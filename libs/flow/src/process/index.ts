@@ -4,8 +4,10 @@ import type { StoredDocument } from '../ports.js';
 import type { TicketFile } from '../state/ticket.js';
 import { collecting } from './collecting.process.js';
 import { conventionalPrinting } from './conventional-printing.process.js';
+import { coverApplication } from './cover-application.process.js';
 import { cutting } from './cutting.process.js';
 import { folding } from './folding.process.js';
+import { gathering } from './gathering.process.js';
 import { imageSetting } from './image-setting.process.js';
 import { imposition } from './imposition.process.js';
 import { interpreting } from './interpreting.process.js';
@@ -13,6 +15,7 @@ import type { ExchangeName, ProcessType } from './process-type.js';
 import { outputNameOf, processRegistry } from './registry.js';
 import { rendering } from './rendering.process.js';
 import { screening } from './screening.process.js';
+import { spinePreparation } from './spine-preparation.process.js';
 import { stitching } from './stitching.process.js';
 import { stripping } from './stripping.process.js';
 import { type ExportOptions, writeTicket } from './ticket/export-ticket.js';
@@ -43,6 +46,9 @@ export const processes: readonly ProcessType[] = [
   folding,
   collecting,
   stitching,
+  gathering,
+  spinePreparation,
+  coverApplication,
   trimming,
 ];
 

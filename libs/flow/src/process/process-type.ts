@@ -16,6 +16,9 @@ export const processNames = [
   'Folding',
   'Collecting',
   'Stitching',
+  'Gathering',
+  'SpinePreparation',
+  'CoverApplication',
   'Trimming',
 ] as const;
 export type ProcessName = (typeof processNames)[number];

@@ -10,12 +10,27 @@ export function blocksOf(plan: Plan, step: PlanStep): readonly PlanBlock[] {
   return plan.blocks.filter((block) => sheets.includes(block.sheet));
 }
 
+/** Whether a step makes the open covers of the job. */
+export function isCover(plan: Plan, step: PlanStep): boolean {
+  return (
+    step.types.includes('Cutting') && blocksOf(plan, step).some(({ signature }) => signature === 'cover')
+  );
+}
+
 /** Whether what a step makes is told apart by block. */
 export function isDivided(plan: Plan, step: PlanStep): boolean {
   return step.types.includes('Cutting') && blocksOf(plan, step).length > 1;
 }
 
-const FOLDED = ['Folding', 'Collecting', 'Stitching', 'Trimming'];
+const FOLDED = [
+  'Folding',
+  'Collecting',
+  'Stitching',
+  'Gathering',
+  'SpinePreparation',
+  'CoverApplication',
+  'Trimming',
+];
 
 /** Sheets, blocks, signatures or copies that a step makes; lengths in points, the third dimension is the thickness. */
 export function madeComponent(plan: Plan, step: PlanStep): Pick<ResourceDraft, 'attributes' | 'children'> {
