@@ -12,10 +12,12 @@ import {
 import {
   attributeOf,
   checkDocument,
+  convertDocument,
   descendants,
   nodesOf,
   parseXml,
   readProcessNode,
+  writeXml,
   type XmlDocument,
 } from '#libs/jdf';
 import { bookletPlan, cardPlan } from '../kit/booklet-plan.js';
@@ -27,6 +29,7 @@ import { DEVICE_NOTE, workedTicket } from '../kit/worked-ticket.js';
 import { bytesOf, samples, textOfSample } from './samples.js';
 import { schemaFaults } from './xmllint.js';
 
+const XJDF = 'application/vnd.cip4-xjdf+xml';
 const states: readonly FileState[] = ['planned', 'running', 'completed', 'aborted'];
 const sample = samples().find(({ path }) => path.endsWith('lifecycle/ProductIntentNode.jdf'))!;
 const text = textOfSample(sample);
@@ -111,6 +114,10 @@ for (const { file, bytes } of [...demoDocuments(), { file: 'standard.jdf', bytes
   const original = { ...storedDocument(''), bytes };
   if (plan === null) throw new Error(`${file} was not planned`);
   leaving(file.replace('.', '-'), plan, file.endsWith('.jdf') ? 'jdf' : 'order', original);
+  if (!file.endsWith('.jdf')) continue;
+  // The same as a ticket of the newer generation, which states how far the job is in NodeInfo.
+  const newer = value(convertDocument(value(parseXml(bytes)), 'xjdf'));
+  leaving(`${file.replace('.', '-')}-newer`, plan, 'jdf', storedDocument(writeXml(newer.doc), XJDF));
 }
 const parsed = new Map<string, XmlDocument>(
   Object.entries(documents).map(([name, document]) => [name, value(parseXml(document))]),

@@ -25,6 +25,7 @@ import { type FinalProduct, nameProduct, productOf } from './final-product.js';
 import { IdBook } from './ids.js';
 import { productDocument } from './product-node.js';
 import { jdfOf, scopes } from './scope.js';
+import { restated } from './stated-status.js';
 import { nodeKey, resourcesOf, settledIn, writeChildNode, writeResource } from './write-node.js';
 
 export interface ComposeOptions {
@@ -83,10 +84,9 @@ export function composeTicket(
   });
   const problems = nodes.flatMap((node) => node.problems);
   if (hasErrors(problems)) return refuse(...problems);
-  const updated =
-    final === null
-      ? document
-      : replaceElements(document, new Map([[final.component, withProgress(final, file)]]));
+  const changes = restated(document, product, file.ticket.status);
+  if (final !== null) changes.set(final.component, withProgress(final, file));
+  const updated = replaceElements(document, changes);
   const at = productOf(updated);
   const overlay = withSteps(at, file, nodes, idOf, options, {
     known: final && madeKey(final.row.id),
