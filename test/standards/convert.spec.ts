@@ -3,7 +3,9 @@
  * its side, and nothing of what went in is missing without being listed.
  */
 import {
+  attributeOf,
   type Converted,
+  checkDocument,
   convertDocument,
   descendants,
   parseXml,
@@ -314,6 +316,33 @@ describe.each(SIDES)('converting damaged %s samples', (_root, to, samples) => {
     expect(schemaFaults(documents, to)).toEqual({});
   });
 });
+
+describe('XJDF samples from which something was taken that others refer to', () => {
+  it('become tickets without a reference that leads nowhere, and each is listed', () => {
+    let taken = 0;
+    for (const sample of side('XJDF')) {
+      const doc = read(bytesOf(sample));
+      const refers = new Set([...descendants(doc.root)].flatMap(referencesOf));
+      for (const el of descendants(doc.root)) {
+        const id = attributeOf(el, 'ID');
+        if (el === doc.root || id === undefined || !refers.has(id)) continue;
+        taken++;
+        const { doc: made, lost } = convert(replaceElements(doc, new Map([[el, null]])), 'jdf');
+        const { problems } = checkDocument(read(writeXml(made)));
+        expect([sample.path, id, problems.filter(({ code }) => code === 'JDF_DANGLING')]).toEqual([
+          sample.path,
+          id,
+          [],
+        ]);
+        expect([sample.path, id, lost.length > 0]).toEqual([sample.path, id, true]);
+      }
+    }
+    expect(taken).toBeGreaterThan(20);
+  });
+});
+
+const referencesOf = (el: XmlElement): string[] =>
+  el.attributes.flatMap(({ name, value }) => (/Refs?$/.test(name) ? value.split(/\s+/) : []));
 
 const WRONG = [
   'a b c',

@@ -4,7 +4,7 @@ import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { gathered, type PartToSend, writeMultipart, writeZip } from '#libs/wire';
+import { gathered, type Package, type PartToSend, readPackage, writeMultipart, writeZip } from '#libs/wire';
 import { callCli, type Said } from '../../../test/kit/call-cli.js';
 
 const JDF = 'application/vnd.cip4-jdf+xml';
@@ -107,5 +107,156 @@ describe('packages at the command line', () => {
     const { exit, out } = await call('check', '--json', 'out.mjd');
     expect(JSON.parse(out)).toMatchObject([{ kind: 'package', ok: true }]);
     expect(exit).toBe(0);
+  });
+
+  describe('converted', () => {
+    const XJDF = 'application/vnd.cip4-xjdf+xml';
+    const artwork = Buffer.from('%PDF-1.7 artwork');
+    const naming = (url: string): Buffer =>
+      Buffer.from(
+        ticket
+          .toString()
+          .replace('<JDF ', '<JDF Template="false" ')
+          .replace(
+            '</ResourcePool>',
+            `<RunList ID="Art" Class="Parameter" Status="Available"><LayoutElement><FileSpec URL="${url}"/></LayoutElement></RunList></ResourcePool>`,
+          ),
+      );
+    const message = Buffer.from(
+      `<JMF xmlns="http://www.CIP4.org/JDFSchema_1_1" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance" SenderID="office" TimeStamp="2026-03-02T08:00:00Z" Version="1.7"><Command ID="c1" Type="SubmitQueueEntry" xsi:type="CommandSubmitQueueEntry"><QueueSubmissionParams URL="cid:boat@x"/></Command></JMF>`,
+    );
+    const multipart = async (name: string): Promise<string> => {
+      const parts: PartToSend[] = [
+        {
+          name: 'message.jmf',
+          contentId: 'm@x',
+          mediaType: 'application/vnd.cip4-jmf+xml',
+          content: message,
+        },
+        { name: 'boat.jdf', contentId: 'boat@x', mediaType: JDF, content: naming('cid:art@x') },
+        { name: 'art.pdf', contentId: 'art@x', mediaType: 'application/pdf', content: artwork },
+      ];
+      const { body, contentType } = writeMultipart({ parts, encoding: 'base64' }, { next: () => 'cli' });
+      const head = Buffer.from(`MIME-Version: 1.0\r\nContent-Type: ${contentType}\r\n\r\n`);
+      writeFileSync(join(folder, name), Buffer.concat([head, await gathered(body)]));
+      return name;
+    };
+    const opened = async (name: string): Promise<Package> => {
+      const read = await readPackage(readFileSync(join(folder, name)), null);
+      if (!read.ok) throw new Error(JSON.stringify(read.problems));
+      return read.value;
+    };
+    const checked = async (name: string) =>
+      (
+        JSON.parse((await call('check', '--json', name)).out) as {
+          ok: boolean;
+          problems: { code: string }[];
+        }[]
+      )[0]!;
+
+    it.each([
+      ['multipart', 'multipart.mjm', 'cid:art@x'],
+      ['zip', 'out.zip', 'art.pdf'],
+    ])('into a %s keep their files, and what refers to a part finds it', async (as, out, address) => {
+      const from = await multipart('all.mjm');
+      expect(await call('convert', from, '--to', 'xjdf', '--as', as, '--out', out)).toMatchObject({
+        exit: 0,
+      });
+      const { container, parts } = await opened(out);
+      expect(container).toBe(as);
+      expect(parts.map(({ name, mediaType }) => [name, mediaType])).toEqual([
+        ['message.xjmf', 'application/vnd.cip4-xjmf+xml'],
+        ['boat.xjdf', XJDF],
+        ['art.pdf', 'application/pdf'],
+      ]);
+      expect(Buffer.from(parts[2]!.bytes)).toEqual(artwork);
+      expect(Buffer.from(parts[1]!.bytes).toString()).toContain(`URL="${address}"`);
+      const { ok, problems } = await checked(out);
+      expect([ok, problems.filter(({ code }) => code.startsWith('PACKAGE'))]).toEqual([true, []]);
+    });
+
+    it('and back again are what they were', async () => {
+      await call('convert', await multipart('all.mjm'), '--to', 'xjdf', '--as', 'zip', '--out', 'there.zip');
+      const { exit } = await call(
+        'convert',
+        'there.zip',
+        '--to',
+        'jdf',
+        '--as',
+        'multipart',
+        '--out',
+        'back.mjm',
+      );
+      const { parts } = await opened('back.mjm');
+      expect([exit, parts.map(({ name }) => name)]).toEqual([0, ['message.jmf', 'boat.jdf', 'art.pdf']]);
+      expect(Buffer.from(parts[1]!.bytes).toString()).toMatch(/URL="cid:[^"]+"/);
+      expect((await checked('back.mjm')).problems.filter(({ code }) => code.startsWith('PACKAGE'))).toEqual(
+        [],
+      );
+    });
+
+    it('list their losses by part, and what stays behind where only the ticket goes on', async () => {
+      const from = await multipart('all.mjm');
+      const { out } = await call('convert', from, '--to', 'xjdf', '--as', 'document', '--json');
+      const { document, lost } = JSON.parse(out) as { document: string; lost: { path: string }[] };
+      expect(document).toContain('<XJDF ');
+      expect(lost.map(({ path }) => path)).toEqual(expect.arrayContaining(['message.jmf!', 'art.pdf!']));
+      const whole = JSON.parse((await call('convert', from, '--to', 'xjdf', '--json')).out) as typeof lost & {
+        lost: { path: string }[];
+      };
+      expect(whole.lost.length).toBeGreaterThan(0);
+      expect(whole.lost.every(({ path }) => /^(message\.jmf|boat\.jdf)!\//.test(path))).toBe(true);
+    });
+
+    it('can be made of a document by itself', async () => {
+      writeFileSync(join(folder, 'boat.jdf'), ticket);
+      const { exit } = await call(
+        'convert',
+        'boat.jdf',
+        '--to',
+        'xjdf',
+        '--as',
+        'zip',
+        '--out',
+        'single.zip',
+      );
+      const { parts } = await opened('single.zip');
+      expect([exit, parts.map(({ name }) => name)]).toEqual([0, ['ticket.xjdf']]);
+    });
+  });
+
+  describe('a JDF of several steps', () => {
+    const node = (id: string, type: string): string =>
+      `<JDF ID="${id}" Type="${type}" JobPartID="part ${id}" Status="Waiting"><ResourceLinkPool><ComponentLink rRef="c" Usage="Input"/></ResourceLinkPool></JDF>`;
+    const text = `<JDF xmlns="http://www.CIP4.org/JDFSchema_1_1" ID="p" Type="Product" JobID="J" Status="Waiting" Version="1.7"><ResourcePool><Component ID="c" Class="Quantity" ComponentType="Sheet" Status="Available"/></ResourcePool>${node('cut', 'Cutting')}${node('fold', 'Folding')}</JDF>`;
+    beforeAll(() => writeFileSync(join(folder, 'steps.jdf'), text));
+
+    it('is converted node by node into a folder, with what is in no file listed', async () => {
+      const { exit, out } = await call('convert', 'steps.jdf', '--to', 'xjdf', '--out', 'steps/', '--json');
+      const said = JSON.parse(out) as {
+        documents: { file: string; node: string }[];
+        lost: { path: string }[];
+      };
+      expect([exit, said.documents]).toEqual([
+        0,
+        [
+          { file: '1-part_cut.xjdf', node: 'cut' },
+          { file: '2-part_fold.xjdf', node: 'fold' },
+        ],
+      ]);
+      const first = readFileSync(join(folder, 'steps', '1-part_cut.xjdf'), 'utf8');
+      expect(first).toContain('Types="Cutting"');
+      expect(said.lost.some(({ path }) => path.includes('/JDF[2]'))).toBe(false);
+    });
+
+    it('gives one node by its ID or JobPartID, and says which there are', async () => {
+      for (const id of ['fold', 'part fold']) {
+        const { exit, out } = await call('convert', 'steps.jdf', '--to', 'xjdf', '--node', id);
+        expect([exit, out]).toEqual([0, expect.stringContaining('Types="Folding"')]);
+      }
+      const unknown = await call('convert', 'steps.jdf', '--to', 'xjdf', '--node', 'glue');
+      expect([unknown.exit, unknown.err]).toEqual([1, expect.stringContaining('p, cut, fold')]);
+      expect((await call('convert', 'steps.jdf', '--to', 'jdf', '--node', 'cut')).exit).toBe(2);
+    });
   });
 });

@@ -1,6 +1,7 @@
 import { resolve } from 'node:path';
 import { atServer, text } from '../args.js';
 import { type Command, EXIT, WrongUse } from '../command.js';
+import { asMultipartFile } from '../convert/pack.js';
 import { type Answer, Client, refusal } from '../http-client.js';
 import { writeTo } from '../write-to.js';
 
@@ -37,9 +38,7 @@ export const exportCommand: Command = {
   },
 };
 
-/** A multipart in a file begins with its own header, which names the boundary; in HTTP that stands before the body. */
 function asFile({ bytes, headers }: Answer): Uint8Array {
   const type = headers.get('content-type') ?? '';
-  if (!type.startsWith('multipart/')) return bytes;
-  return Buffer.concat([Buffer.from(`MIME-Version: 1.0\r\nContent-Type: ${type}\r\n\r\n`), bytes]);
+  return type.startsWith('multipart/') ? asMultipartFile(type, bytes) : bytes;
 }

@@ -1,4 +1,12 @@
-import { convertDocument, findById, parseXml, writeXml, type XmlDocument } from '../index.js';
+import {
+  attributeOf,
+  convertDocument,
+  convertSteps,
+  findById,
+  parseXml,
+  writeXml,
+  type XmlDocument,
+} from '../index.js';
 
 function read(text: string): XmlDocument {
   const doc = parseXml(text);
@@ -131,6 +139,95 @@ describe('from JDF to XJDF', () => {
     expect(text).not.toContain('gone');
     expect(lost).toContain('/JDF/ResourcePool/Component/MediaRef MediaRef: there is no resource gone');
   });
+});
+
+// A product with two steps of a shared sheet, each with something of its own.
+const TWO_STEPS = `<JDF xmlns="http://www.CIP4.org/JDFSchema_1_1" ID="p" Type="Product" JobID="J" Status="Waiting" Version="1.7">
+<ResourcePool><Component ID="sheet" Class="Quantity" ComponentType="Sheet" Status="Unavailable"/>
+<Media ID="paper" Class="Consumable" Status="Available"/><Media ID="spare" Class="Consumable" Status="Available" Brand="Spare"/></ResourcePool>
+<JDF ID="print" Type="ConventionalPrinting" JobPartID="P1" Status="Waiting" DescriptiveName="Prints it"><AuditPool><Created TimeStamp="2026-01-05T08:00:00Z"/></AuditPool><ResourceLinkPool>
+<MediaLink rRef="paper" Usage="Input"/><ComponentLink rRef="sheet" Usage="Output" Amount="500" ActualAmount="489"/></ResourceLinkPool></JDF>
+<JDF ID="cut" Type="Cutting" JobPartID="P2" Status="Waiting" Template="true"><ResourceLinkPool>
+<ComponentLink rRef="sheet" Usage="Input"/></ResourceLinkPool></JDF></JDF>`;
+
+describe('one step of a JDF ticket', () => {
+  it('takes what it uses from around it, and lists the rest with the reason', () => {
+    const { text, lost } = convert(TWO_STEPS, 'xjdf', 'cut');
+    expect(text).toContain('Types="Cutting"');
+    expect(text).toContain('JobPartID="P2"');
+    expect(text).toContain('Name="Component"');
+    expect(text).not.toContain('Name="Media"');
+    expect(lost).toContain('/JDF/ResourcePool/Media[1] Media: the node does not use it');
+    expect(lost).toContain('/JDF/JDF[1] JDF: another node; the document is of one node alone');
+  });
+
+  it('is a document of its own for each, and lost is only what is in none', () => {
+    const made = convertSteps(read(TWO_STEPS));
+    if (!made.ok) throw new Error(JSON.stringify(made.problems));
+    const { steps, lost } = made.value;
+    expect(steps.map(({ node, doc }) => [attributeOf(node, 'ID'), attributeOf(doc.root, 'Types')])).toEqual([
+      ['print', 'ConventionalPrinting'],
+      ['cut', 'Cutting'],
+    ]);
+    const paths = lost.map(({ path }) => path);
+    expect(paths).toContain('/JDF/ResourcePool/Media[2]');
+    expect(paths).toContain('/JDF/JDF[2]/@Template');
+    expect(paths).not.toContain('/JDF/ResourcePool/Media[1]');
+    expect(paths.filter((path) => path.startsWith('/JDF/JDF[1]'))).toEqual([]);
+  });
+
+  it('is refused where there are no processes', () => {
+    expect(convertSteps(read(TWO_STEPS.replaceAll(/<JDF ID.*?<\/JDF>/gs, '')))).toMatchObject({
+      ok: false,
+      problems: [{ code: 'KIND_UNKNOWN' }],
+    });
+  });
+});
+
+describe('actual amounts of links', () => {
+  const link = (amounts: string): string =>
+    jdf(
+      '<Component ID="c" Class="Quantity" ComponentType="Sheet" Status="Available"/>',
+      `<ComponentLink rRef="c" Usage="Output" ${amounts}</ComponentLink>`,
+    );
+
+  it('are audits of the newer generation, good and waste apart', () => {
+    const part = (condition: string, amount: number): string =>
+      `<PartAmount ActualAmount="${amount}"><Part Condition="${condition}"/></PartAmount>`;
+    const { text, lost } = convert(
+      link(`><AmountPool>${part('Good', 489)}${part('Waste', 20)}</AmountPool>`),
+      'xjdf',
+    );
+    const audit = /<AuditResource>.*<\/AuditResource>/s.exec(text)?.[0] ?? '';
+    expect(audit).toContain('<ResourceSet Name="Component" Usage="Output">');
+    expect(audit).toContain('<PartAmount Amount="489" Waste="20"/>');
+    expect(lost.filter((one) => one.includes('ActualAmount'))).toEqual([]);
+  });
+
+  it('come back as an audit of what was made', () => {
+    const there = convert(link('Amount="500" ActualAmount="489">'), 'xjdf');
+    expect(convert(there.text, 'jdf').text).toMatch(
+      /<ResourceAudit .*<ComponentLink [^>]*Usage="Output"[^>]* ActualAmount="489"/s,
+    );
+  });
+
+  it('are not said twice where an audit tells of them', () => {
+    const told = `<AuditPool><ResourceAudit TimeStamp="2026-01-05T08:00:00Z"><ComponentLink rRef="c" Usage="Output" ActualAmount="489"/></ResourceAudit></AuditPool>`;
+    const { text } = convert(
+      link('ActualAmount="489">').replace('<ResourcePool>', `${told}<ResourcePool>`),
+      'xjdf',
+    );
+    expect(text.match(/<AuditResource>/g)).toHaveLength(1);
+  });
+});
+
+it('says of a reference that leads nowhere in the ticket made that it is lost', () => {
+  const { text, lost } = convert(
+    `<XJDF xmlns="http://www.CIP4.org/JDFSchema_2_0" JobID="J" Types="ConventionalPrinting"><ResourceSet Name="Layout" Usage="Input"><Resource ID="l"><Layout><PlacedObject CTM="1 0 0 1 0 0" Ord="0"><MarkObject ContentRef="gone"><RegisterMark/></MarkObject></PlacedObject></Layout></Resource></ResourceSet></XJDF>`,
+    'jdf',
+  );
+  expect(text).not.toContain('gone');
+  expect(lost.join()).toContain('gone');
 });
 
 describe('from XJDF to JDF', () => {

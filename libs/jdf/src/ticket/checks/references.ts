@@ -29,6 +29,9 @@ const ALL: readonly Reference[] = [
 
 const REFERENCES: ReadonlyMap<string, Reference> = new Map(ALL.map((one) => [one.attribute, one]));
 
+/** Names of the attributes that hold IDs of other elements. */
+export const referenceAttributes: ReadonlySet<string> = new Set(REFERENCES.keys());
+
 /** JDF rRef, jRef, refID: each reference leads to something in the document. */
 export const references: TicketCheck = {
   number: 1,

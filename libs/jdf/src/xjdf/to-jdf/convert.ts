@@ -19,6 +19,7 @@ import { carryAttribute, type Direction, Draft, finish, translate } from '../tra
 import { asToken } from '../values.js';
 import { adopted, attribute, declaredAtRoot } from '../write.js';
 import { olderAudits } from './audits.js';
+import { withoutDangling } from './dangling.js';
 import { toOlder } from './direction.js';
 import { indexesOf, writeLink } from './links.js';
 import { olderProducts, type ProductNodes } from './products.js';
@@ -87,7 +88,7 @@ export function ticketToJdf(doc: XmlDocument): Converted {
   addAll(node.children, rest);
   ticket.ledger.carry(root);
   ticket.ledger.carryNamed(root, 'Types', 'Version');
-  const written = finish(direction, node);
+  const written = withoutDangling(ticket, finish(direction, node));
   return { doc: documentOf(indented(declaredAtRoot(typed(written), root))), lost: ticket.ledger.losses() };
 }
 

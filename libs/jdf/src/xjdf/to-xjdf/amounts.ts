@@ -10,7 +10,12 @@ import type { Job } from './job.js';
 import { carryPart, partElement } from './parts.js';
 import { type Resources, shapeOf } from './resources.js';
 
-const AMOUNTS = ['Amount', 'MinAmount', 'MaxAmount'] as const;
+/** What is planned, and its limits. */
+const PLANNED = ['Amount', 'MinAmount', 'MaxAmount'] as const;
+/** What was really used or made. */
+const ACTUAL = ['ActualAmount'] as const;
+
+type Names = typeof PLANNED | typeof ACTUAL;
 
 /** Amounts of a link (or, where it has none, of the resource itself) as the AmountPool of one leaf. */
 export function amountPool(
@@ -22,6 +27,49 @@ export function amountPool(
   keys: PartKeys,
   alone: boolean,
 ): XmlElement | undefined {
+  const { parts, draftFor } = amountsOf(job, resources, resource, links, keys, alone, PLANNED);
+  // What a partition inherits holds for each of its parts.
+  const level = [...chain].reverse().find((one) => attributeNode(one, 'Amount') !== undefined);
+  const own = level && attributeNode(level, 'Amount');
+  const plain = parts.get('{}');
+  if (own !== undefined) {
+    if (plain?.attributes.has('Amount') !== true) {
+      if (parts.size === 0) takeAmounts(resources, level!, draftFor, {}, undefined, PLANNED);
+      else job.ledger.reason(own, 'the link says other amounts, which go before');
+    } else if (plain.attributes.get('Amount') === own.value) job.ledger.carry(own);
+    else job.ledger.reason(own, 'the link says another amount, which goes before');
+  }
+  return poolOf(resources, parts);
+}
+
+/**
+ * What a link says was really used or made, as an AmountPool with all parts in it; undefined where it says nothing. The
+ * newer generation has such amounts in audits and signals only.
+ */
+export function actualPool(
+  job: Job,
+  resources: Resources,
+  resource: XmlElement,
+  link: XmlElement,
+): XmlElement | undefined {
+  return poolOf(resources, amountsOf(job, resources, resource, [link], {}, true, ACTUAL).parts);
+}
+
+interface DraftAmounts {
+  /** By the keys of the part beyond those of the leaf, as JSON. */
+  readonly parts: ReadonlyMap<string, Draft>;
+  readonly draftFor: (rest: PartKeys) => Draft;
+}
+
+function amountsOf(
+  job: Job,
+  resources: Resources,
+  resource: XmlElement,
+  links: readonly XmlElement[],
+  keys: PartKeys,
+  alone: boolean,
+  names: Names,
+): DraftAmounts {
   const parts = new Map<string, Draft>();
   const draftFor = (rest: PartKeys): Draft => {
     const key = JSON.stringify(rest);
@@ -36,25 +84,18 @@ export function amountPool(
   };
   for (const link of links) {
     const pool = firstChild(link, 'AmountPool');
-    if (alone) takeAmounts(resources, link, draftFor, {}, undefined);
+    if (alone) takeAmounts(resources, link, draftFor, {}, undefined, names);
     for (const { amount, part, named, condition } of pool === undefined ? [] : statedOf(pool, keys)) {
       const rest = Object.fromEntries(Object.entries(named).filter(([key]) => keys[key] === undefined));
-      takeAmounts(resources, amount, draftFor, rest, condition);
+      takeAmounts(resources, amount, draftFor, rest, condition, names);
       carryPart(resources.direction, part);
       job.ledger.carry(pool!, amount);
     }
   }
-  // What a partition inherits holds for each of its parts.
-  const level = [...chain].reverse().find((one) => attributeNode(one, 'Amount') !== undefined);
-  const own = level && attributeNode(level, 'Amount');
-  const plain = parts.get('{}');
-  if (own !== undefined) {
-    if (plain?.attributes.has('Amount') !== true) {
-      if (parts.size === 0) takeAmounts(resources, level!, draftFor, {}, undefined);
-      else job.ledger.reason(own, 'the link says other amounts, which go before');
-    } else if (plain.attributes.get('Amount') === own.value) job.ledger.carry(own);
-    else job.ledger.reason(own, 'the link says another amount, which goes before');
-  }
+  return { parts, draftFor };
+}
+
+function poolOf(resources: Resources, parts: ReadonlyMap<string, Draft>): XmlElement | undefined {
   const written = [...parts.values()].filter(
     (draft) => draft.attributes.size > 0 || draft.count('PartWaste') > 0,
   );
@@ -115,16 +156,18 @@ function takeAmounts(
   draftFor: (rest: PartKeys) => Draft,
   rest: PartKeys,
   condition: string | undefined,
+  names: Names,
 ): void {
-  for (const name of AMOUNTS) {
+  for (const name of names) {
     const attribute = attributeNode(el, name);
     if (attribute === undefined) continue;
+    const local = name === 'ActualAmount' ? 'Amount' : name;
     if (condition === undefined || condition === 'Good') {
-      carryAttribute(resources.direction, 'PartAmount', attribute, draftFor(rest), NOWHERE);
-    } else if (name === 'Amount' && condition === 'Waste') {
+      carryAttribute(resources.direction, 'PartAmount', attribute, draftFor(rest), NOWHERE, { local });
+    } else if (local === 'Amount' && condition === 'Waste') {
       const draft = draftFor(rest);
       carryAttribute(resources.direction, 'PartAmount', attribute, draft, NOWHERE, { local: 'Waste' });
-    } else if (name === 'Amount') {
+    } else if (local === 'Amount') {
       const waste = new Draft('PartWaste', shapeOf('PartWaste'));
       waste.attributes.set('WasteDetails', asToken(condition));
       if (carryAttribute(resources.direction, 'PartWaste', attribute, waste, NOWHERE, { local: 'Waste' })) {

@@ -7,6 +7,7 @@ import { attributeNode } from '../ledger.js';
 import { type Overflow, type Source, sourceOf } from '../source.js';
 import { carryAttribute, complete, Draft, fillDraft, finish } from '../translate.js';
 import { asToken } from '../values.js';
+import { actualAudits } from './actual-audits.js';
 import { type Job, newerResource } from './job.js';
 import { writtenLeaves } from './leaves.js';
 import { selects } from './links.js';
@@ -40,6 +41,7 @@ export function convertAudits(
       const written = convertAudit({ job, resources, node }, audit);
       if (written !== undefined) pool.children.push(written);
     }
+    addAll(pool.children, actualAudits(job, resources, node));
   }
   if (pool.children.length === 0) return undefined;
   // Audits stand in the order in which they were written, whatever their kinds.

@@ -1,5 +1,6 @@
 import { splitTokens } from '../../codec/index.js';
-import { activationOf, nodesOf } from '../../ticket/node.js';
+import { inventoryOf, resourcesUsed } from '../../spawn/inventory.js';
+import { activationOf, lineageOf, nodesOf } from '../../ticket/node.js';
 import {
   attributeOf,
   childElements,
@@ -54,7 +55,8 @@ export function ticketToXjdf(doc: XmlDocument, node?: XmlElement): Converted {
   const main = node ?? doc.root;
   rootAttributes(job, resources, main, steps, draft, overflow);
   const products = convertProducts(job, resources, nodes, uses, overflow);
-  placeResources(job, resources, nodes, uses, products.taken);
+  const scope = node === undefined ? everything(doc.root) : usedBy(job, node);
+  placeResources(job, resources, scope, uses, products.taken);
   finishSignatures(job, resources);
   nodeInfos(job, resources, steps);
   const audits = convertAudits(job, resources, nodes);
@@ -119,16 +121,44 @@ function inherited(job: Job, node: XmlElement, name: string): XmlAttribute | und
   return isOfJob && node !== job.doc.root ? attributeNode(job.doc.root, name) : undefined;
 }
 
+/** The resources that a conversion is about, and the pools that they lie in. */
+interface Scope {
+  readonly pools: readonly XmlElement[];
+  readonly found: ReadonlySet<XmlElement>;
+}
+
+const poolsOf = (nodes: readonly XmlElement[]): XmlElement[] =>
+  nodes.flatMap((node) => childElements(node, 'ResourcePool'));
+
+function everything(root: XmlElement): Scope {
+  const pools = poolsOf([...nodesOf(root)]);
+  return { pools, found: new Set(pools.flatMap((pool) => childElements(pool))) };
+}
+
+/** What one node uses, of its own and of the nodes around it. All else stays behind, each with that reason. */
+function usedBy(job: Job, node: XmlElement): Scope {
+  const { root } = job.doc;
+  const used = new Set([...resourcesUsed(inventoryOf(root), [node]).values()].map((pooled) => pooled.root));
+  const all = [...nodesOf(root)];
+  for (const other of all) {
+    if (other !== node) job.ledger.reason(other, 'another node; the document is of one node alone');
+  }
+  const pools = poolsOf(lineageOf(job.doc, node));
+  const inPools = pools.flatMap((pool) => childElements(pool));
+  for (const other of inPools) {
+    if (!used.has(other)) job.ledger.reason(other, 'the node does not use it');
+  }
+  return { pools, found: new Set(inPools.filter((resource) => used.has(resource))) };
+}
+
 /** Places every resource of the nodes' pools in the sets of its uses; what is not linked, in a set without a use. */
 function placeResources(
   job: Job,
   resources: Resources,
-  nodes: readonly XmlElement[],
+  { pools, found }: Scope,
   uses: ReadonlyMap<XmlElement, readonly UseOfResource[]>,
   taken: ReadonlySet<XmlElement>,
 ): void {
-  const pools = [job.doc.root, ...nodes].flatMap((node) => childElements(node, 'ResourcePool'));
-  const found = new Set(pools.flatMap((pool) => childElements(pool)));
   for (const resource of found) {
     if (taken.has(resource)) continue;
     if (resource.local === 'ColorPool') {

@@ -38,7 +38,8 @@ export function stepsOf(root: XmlElement, only: XmlElement | undefined): Steps {
   return { types, indexes };
 }
 
-function typesOf(node: XmlElement): readonly string[] {
+/** The processes of a node itself; none of one that only groups others. */
+export function typesOf(node: XmlElement): readonly string[] {
   const type = attributeOf(node, 'Type') ?? '';
   const types = splitTokens(attributeOf(node, 'Types') ?? '');
   if (type === 'Combined' || (type === 'ProcessGroup' && types.length > 0)) return types;
