@@ -8,7 +8,7 @@ export const unit = 'MB/s';
 export const better = 'higher';
 export const target = 0.4;
 export const note =
-  'a sound ticket of 1 MB read, viewed as node and audits, and checked, against a pass of the strict parser over the same bytes with namespaces';
+  'a sound ticket of 1 MB read, viewed as node with its links and resources and as audits, and checked, against a pass of the strict parser over the same bytes with namespaces';
 
 const MEGABYTE = 1_000_000;
 const bytes = new TextEncoder().encode(largeTicket(MEGABYTE));
@@ -18,10 +18,11 @@ function ours() {
   for (let i = 0; i < TIMES; i++) {
     const doc = parseXml(bytes);
     if (!doc.ok) throw new Error(doc.problems[0].message);
-    const node = readProcessNode(doc.value, doc.value.root);
-    const audits = readAudits(doc.value, doc.value.root);
+    const node = readProcessNode(doc.value);
+    const audits = readAudits(doc.value);
     const { problems } = checkDocument(doc.value);
-    if (problems.length > 0 || !node || !audits) throw new Error(JSON.stringify(problems[0]));
+    const faults = [node, audits, { problems }].flatMap((result) => result.problems ?? []);
+    if (faults.length > 0) throw new Error(JSON.stringify(faults[0]));
   }
 }
 

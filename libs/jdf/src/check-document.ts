@@ -36,7 +36,7 @@ function problemsOf(doc: XmlDocument, kind: DocumentKind): readonly Problem[] {
 function structureOf(doc: XmlDocument, rules: StructureRules): readonly Problem[] {
   const findings = new Findings(doc, { missing: 'JDF_MISSING', wrong: 'JDF_VALUE' });
   checkStructure(doc.root, rules, findings);
-  checkUniqueIds(doc.root, findings);
+  checkUniqueIds(doc, findings);
   return findings.problems;
 }
 

@@ -11,6 +11,7 @@ export {
 export { type Code, type CodeRow, codes, type LogLevel } from './codes.js';
 export { Fault } from './fault.js';
 export { type IdSource, uuidV7Source } from './ids.js';
+export { oncePer } from './once-per.js';
 export { type Random, seededRandom, seedFrom, systemRandom } from './random.js';
 export {
   type Done,

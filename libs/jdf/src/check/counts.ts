@@ -1,6 +1,7 @@
 import type { Findings } from '../codec/index.js';
-import type { ChildType, ElementType } from '../standard/index.js';
+import type { ChildType } from '../standard/index.js';
 import { attributeOf, type XmlElement } from '../xml/index.js';
+import type { Kind } from './kind.js';
 
 /**
  * How often each child stands in an element whose children have no order. The schema only notes these numbers, so what
@@ -9,17 +10,19 @@ import { attributeOf, type XmlElement } from '../xml/index.js';
  */
 export function checkCounts(
   el: XmlElement,
-  type: ElementType,
+  kind: Kind,
   children: readonly XmlElement[],
   findings: Findings,
 ): void {
+  const { type } = kind;
   if (type.identical) checkIdentical(el, children, findings);
   if (children.length === 0 && type.needed.length === 0) return;
   const severity = type.counted ? 'error' : 'warning';
-  const counts = new Map<ChildType, number>();
+  let counts: Map<ChildType, number> | undefined;
   for (const child of children) {
-    const limit = type.limited.get(child.local);
+    const limit = kind.child(child.local)?.limit;
     if (limit === undefined) continue;
+    counts ??= new Map();
     const count = (counts.get(limit) ?? 0) + 1;
     counts.set(limit, count);
     if (count !== limit.max + 1) continue;
@@ -29,7 +32,7 @@ export function checkCounts(
   if (type.needed.length === 0 || type.key.endsWith('.part') || attributeOf(el, 'PartIDKeys') !== undefined)
     return;
   for (const limit of type.needed) {
-    if ((counts.get(limit) ?? 0) >= limit.min) continue;
+    if ((counts?.get(limit) ?? 0) >= limit.min) continue;
     findings.tell(severity, 'JDF_CHILDREN', el, `${el.name} has no ${limit.name}.`, addition(limit));
   }
 }

@@ -1,11 +1,8 @@
-import type { Dictionary } from '../standard/index.js';
-import type { ValueChecks } from './values.js';
+import type { ElementType } from '../standard/index.js';
+import type { Kind, KindFacts } from './kind.js';
 
 /** What one generation's documents are checked against. */
-export interface StructureRules {
+export interface StructureRules extends KindFacts {
   readonly namespace: string;
-  readonly dictionary: Dictionary;
-  readonly values: ValueChecks;
-  /** Its minor versions, oldest first. */
-  readonly versions: readonly string[];
+  readonly kindOf: (type: ElementType) => Kind;
 }

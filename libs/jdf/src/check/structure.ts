@@ -3,6 +3,7 @@ import type { ElementType } from '../standard/index.js';
 import { attributeOf, XML_NAMESPACE, XMLNS_NAMESPACE, type XmlElement, XSI_NAMESPACE } from '../xml/index.js';
 import { type BoundPrefixes, namespaceOf, scopeIn } from './bound-prefixes.js';
 import { checkCounts } from './counts.js';
+import type { Kind, Since } from './kind.js';
 import { nearest } from './nearest.js';
 import { checkSequence } from './sequence.js';
 import type { StructureRules } from './structure-rules.js';
@@ -34,22 +35,27 @@ class StructureCheck {
   foreign(el: XmlElement, around: BoundPrefixes | null): void {
     const type = el.uri === this.rules.namespace ? this.rules.dictionary.elementType(el.local) : undefined;
     if (type !== undefined) {
-      this.element(el, type, around);
+      this.element(el, this.rules.kindOf(type), around);
       return;
     }
     const scope = scopeIn(el, around);
     for (const child of el.children) if (child.kind === 'element') this.foreign(child, scope);
   }
 
-  element(el: XmlElement, declared: ElementType, around: BoundPrefixes | null): void {
+  element(el: XmlElement, declared: Kind, around: BoundPrefixes | null): void {
     if (this.findings.full) return;
     // Most elements bind no prefix and have no type of their own: nothing is looked up for them.
-    const plain = el.attributes.every(({ uri, name }) => uri === '' && name !== 'xmlns');
+    const plain = isPlain(el);
     const scope = plain ? around : scopeIn(el, around);
-    const type = plain ? declared : this.#strictType(el, declared, scope);
-    if (type === undefined) return;
-    this.#attributes(el, type);
-    this.#content(el, type, scope);
+    const kind = plain ? declared : this.#strictKind(el, declared, scope);
+    if (kind === undefined) return;
+    this.#attributes(el, kind);
+    this.#content(el, kind, scope);
+  }
+
+  #strictKind(el: XmlElement, declared: Kind, scope: BoundPrefixes | null): Kind | undefined {
+    const type = this.#strictType(el, declared.type, scope);
+    return type && this.rules.kindOf(type);
   }
 
   /** The type that xsi:type chooses among those made from the declared one; undefined when it cannot be checked. */
@@ -94,28 +100,27 @@ class StructureCheck {
     return strict;
   }
 
-  #attributes(el: XmlElement, type: ElementType): void {
-    const { namespace, values } = this.rules;
+  #attributes(el: XmlElement, kind: Kind): void {
+    const { type } = kind;
     let present = 0;
     for (const { name, local, uri, value } of el.attributes) {
       if (uri !== '') {
-        if (uri === namespace || (!type.foreignAttributes && !BUILT_IN.has(uri)))
+        if (uri === this.rules.namespace || (!type.foreignAttributes && !BUILT_IN.has(uri)))
           this.#unknownAttribute(el, type, name);
         continue;
       }
       if (name === 'xmlns') continue;
-      const fact = type.attributes.get(local);
-      if (fact === undefined) {
+      const rule = kind.attribute(local);
+      if (rule === undefined) {
         this.#unknownAttribute(el, type, name);
         continue;
       }
-      if (fact.required) present++;
-      const check = values.of(fact);
-      if (!check.possible(value)) this.findings.wrong(el, name, value, check.expects);
-      else if (fact.fixed !== null && value.trim() !== fact.fixed) {
-        this.findings.wrong(el, name, value, `always ${fact.fixed} here`);
+      if (rule.required) present++;
+      if (!rule.value.possible(value)) this.findings.wrong(el, name, value, rule.value.expects);
+      else if (rule.fixed !== null && value.trim() !== rule.fixed) {
+        this.findings.wrong(el, name, value, `always ${rule.fixed} here`);
       }
-      if (fact.versions !== null) this.#since(el, `attribute ${name}`, fact.versions.since);
+      if (this.#isTooNew(rule.since)) this.#tellSince(el, `attribute ${name}`, rule.since);
     }
     if (present === type.required.length) return;
     for (const { name } of type.required) {
@@ -137,39 +142,36 @@ class StructureCheck {
     );
   }
 
-  #content(el: XmlElement, type: ElementType, scope: BoundPrefixes | null): void {
-    const { namespace, dictionary } = this.rules;
+  #content(el: XmlElement, kind: Kind, scope: BoundPrefixes | null): void {
+    const { type } = kind;
     const known: XmlElement[] = [];
     for (const child of el.children) {
       if (child.kind !== 'element') {
-        if (!type.text && (child.kind === 'text' || child.kind === 'cdata') && child.value.trim() !== '') {
-          const hint = 'Take the text out, or put it into a Comment.';
-          this.findings.error(
-            'JDF_UNKNOWN',
-            el,
-            `Text stands in ${el.name}, which holds elements only.`,
-            hint,
-          );
-        }
+        if (!type.text && (child.kind === 'text' || child.kind === 'cdata') && child.value.trim() !== '')
+          this.#strayText(el);
         continue;
       }
-      if (child.uri !== namespace) {
+      if (child.uri !== this.rules.namespace) {
         if (!type.foreignElements || child.uri === '') this.#unknownElement(child, el, type);
         else this.foreign(child, scope);
         continue;
       }
-      const childType = dictionary.childType(type, child.local);
-      if (childType === undefined) {
+      const rule = kind.child(child.local);
+      if (rule === undefined) {
         this.#unknownElement(child, el, type);
         continue;
       }
       known.push(child);
-      const versions = type.children.get(child.local)?.versions ?? childType.versions;
-      if (versions !== null) this.#since(child, child.name, versions.since);
-      this.element(child, childType, scope);
+      if (this.#isTooNew(rule.since)) this.#tellSince(child, child.name, rule.since);
+      this.element(child, rule.kind, scope);
     }
     if (type.sequence !== null) checkSequence(el, type, type.sequence, this.rules, this.findings);
-    else checkCounts(el, type, known, this.findings);
+    else checkCounts(el, kind, known, this.findings);
+  }
+
+  #strayText(el: XmlElement): void {
+    const hint = 'Take the text out, or put it into a Comment.';
+    this.findings.error('JDF_UNKNOWN', el, `Text stands in ${el.name}, which holds elements only.`, hint);
   }
 
   #unknownElement(child: XmlElement, el: XmlElement, type: ElementType): void {
@@ -183,16 +185,25 @@ class StructureCheck {
     this.findings.error('JDF_UNKNOWN', child, message, hint);
   }
 
-  #since(el: XmlElement, what: string, since: string | null): void {
-    if (since === null || this.rules.versions.indexOf(since) <= this.#version) return;
+  #isTooNew(since: Since | null): since is Since {
+    return since !== null && since.at > this.#version;
+  }
+
+  #tellSince(el: XmlElement, what: string, { version }: Since): void {
     const stated = this.rules.versions[this.#version];
     this.findings.warning(
       'JDF_VERSION',
       el,
-      `The standard has ${what} since version ${since}; this document says ${stated}.`,
-      `State Version="${since}" or higher, or leave it out.`,
+      `The standard has ${what} since version ${version}; this document says ${stated}.`,
+      `State Version="${version}" or higher, or leave it out.`,
     );
   }
+}
+
+/** Whether it has no attribute but those of its own kind. */
+function isPlain({ attributes }: XmlElement): boolean {
+  for (const { uri, name } of attributes) if (uri !== '' || name === 'xmlns') return false;
+  return true;
 }
 
 const BUILT_IN: ReadonlySet<string> = new Set([XMLNS_NAMESPACE, XSI_NAMESPACE, XML_NAMESPACE]);

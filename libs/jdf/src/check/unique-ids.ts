@@ -1,12 +1,11 @@
 import type { Findings } from '../codec/index.js';
-import { attributeOf, descendants, type XmlElement } from '../xml/index.js';
+import { identified, type XmlDocument, type XmlElement } from '../xml/index.js';
 
 /** No ID is used twice among the elements of a document that are in the namespace of its root. Code: JDF_ID_DOUBLE. */
-export function checkUniqueIds(root: XmlElement, findings: Findings): void {
+export function checkUniqueIds(doc: XmlDocument, findings: Findings): void {
   const first = new Map<string, XmlElement>();
-  for (const el of descendants(root)) {
-    const id = el.uri === root.uri ? attributeOf(el, 'ID') : undefined;
-    if (id === undefined) continue;
+  for (const { id, element: el } of identified(doc)) {
+    if (el.uri !== doc.root.uri) continue;
     const before = first.get(id);
     if (before === undefined) {
       first.set(id, el);

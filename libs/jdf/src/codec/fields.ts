@@ -1,8 +1,10 @@
+import { oncePer } from '#libs/kernel';
 import {
   attributeOf,
   childElements,
   element,
   firstChild,
+  isElement,
   withAttributes,
   type XmlElement,
 } from '../xml/index.js';
@@ -105,12 +107,16 @@ export function children<T>(codec: ElementCodec<T>): Field<readonly T[], false> 
     required: false,
     place: { kind: 'child', codec, many: true },
     read(el, findings) {
-      const values: T[] = [];
-      for (const found of childElements(el, codec.name)) {
+      // Most elements have none of most kinds: nothing is made for those.
+      let values: T[] | undefined;
+      for (const found of el.children) {
+        if (!isElement(found, codec.name, el.uri)) continue;
         const value = codec.read(found, findings);
-        if (value !== undefined) values.push(value);
+        if (value === undefined) continue;
+        values ??= [];
+        values.push(value);
       }
-      return values.length === 0 ? undefined : values;
+      return values;
     },
     write: (values) => ({ children: values.map(codec.write) }),
     set(el, values = [], findings) {
@@ -144,11 +150,13 @@ export function inside<T>(wrapper: string, field: Field<T>): Field<T, false> {
   };
 }
 
+const entriesOf = oncePer((fields: Fields) => Object.entries(fields));
+
 /** Reads all fields of an element; undefined when a required one is missing or any is wrong. */
 export function readFields<F>(fields: F, el: XmlElement, findings: Findings): ValueOf<F> | undefined {
   const before = findings.problems.length;
   const value: Record<string, unknown> = {};
-  for (const [key, field] of Object.entries(fields as Fields)) {
+  for (const [key, field] of entriesOf(fields as Fields)) {
     const read = field.read(el, findings);
     if (read !== undefined) value[key] = read;
   }

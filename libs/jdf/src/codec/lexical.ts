@@ -1,10 +1,12 @@
 /** White space is these four characters only, and may be collapsed or replaced before a value is read. Source: XML Schema part 2, section 4.3.6. */
 const WHITE = /[ \t\r\n]+/g;
 const OTHER_WHITE = /[\t\r\n]/;
+const NOT_COLLAPSED = /^ | $| {2}|[\t\r\n]/;
 
 /** Runs of white space as one blank, none at the ends. */
 export function collapse(text: string): string {
-  return text.replace(WHITE, ' ').replace(/^ | $/g, '');
+  // Most values are written so.
+  return NOT_COLLAPSED.test(text) ? text.replace(WHITE, ' ').replace(/^ | $/g, '') : text;
 }
 
 /** Each white space character as a blank. */

@@ -5,9 +5,9 @@ import { childElements, element, textOf, type XmlElement } from '../xml/index.js
 export type PartKeys = Readonly<Record<string, string>>;
 
 export function keysOf(el: XmlElement): PartKeys {
-  return Object.fromEntries(
-    el.attributes.filter(({ uri }) => uri === '').map(({ local, value }) => [local, value]),
-  );
+  const keys: Record<string, string> = {};
+  for (const { local, uri, value } of el.attributes) if (uri === '') keys[local] = value;
+  return keys;
 }
 
 export const part: ElementCodec<PartKeys> = {

@@ -1,5 +1,5 @@
 import type { Findings } from '../codec/index.js';
-import { attributeOf, type XmlElement } from '../xml/index.js';
+import { attributeOf, isElement, type XmlAttribute, type XmlElement } from '../xml/index.js';
 import { canonical, type Interval, intervals } from './key-value.js';
 import { isOwnAttribute, isPartitionKey, kindOfKey } from './keys.js';
 import { wordsOf } from './misses.js';
@@ -38,22 +38,23 @@ export function checkPartTree(root: XmlElement, findings: Findings): void {
 }
 
 function checkParts(tree: Tree, around: XmlElement, level: number, findings: Findings): void {
-  const parts = partsOf(around);
-  if (parts.length === 0) return;
-  const siblings = new Siblings(findings);
-  for (const part of parts) {
+  // Most parts have none inside: nothing is made for those.
+  let siblings: Siblings | undefined;
+  for (const part of around.children) {
+    if (!isElement(part, around.local, around.uri)) continue;
     if (findings.full) return;
-    const stated = statedKeys(tree, part);
-    // Without keys on either side these are sub-elements that happen to be called like the resource.
-    if (tree.keys.length === 0 && stated.length === 0) continue;
-    const [key] = stated;
+    siblings ??= new Siblings(findings);
+    const key = onlyKey(tree, part);
     const at = key === undefined ? -1 : tree.keys.indexOf(key);
-    if (stated.length !== 1 || (tree.sparse ? at < level : at !== level)) {
+    if (key === undefined || (tree.sparse ? at < level : at !== level)) {
+      const stated = statedKeys(tree, part);
+      // Without keys on either side these are sub-elements that happen to be called like the resource.
+      if (tree.keys.length === 0 && stated.length === 0) continue;
       const has = stated.join(' and ') || 'no key';
       findings.error(CODE, part, `This part of ${tree.root.name} has ${has}.`, expected(tree, level));
       continue;
     }
-    siblings.add(part, key!, keyValueOf(part, key!)!);
+    siblings.add(part, key, keyValueOf(part, key)!);
     for (const { local: name, uri } of part.attributes) {
       if (uri !== '' || !OF_ROOT.has(name)) continue;
       const hint = `${name} stands on the root of the resource.`;
@@ -61,17 +62,32 @@ function checkParts(tree: Tree, around: XmlElement, level: number, findings: Fin
     }
     checkParts(tree, part, at + 1, findings);
   }
-  siblings.tellOverlaps();
+  siblings?.tellOverlaps();
+}
+
+/** The key that an attribute of a part is; undefined where it is none. */
+function keyIn({ root, keys }: Tree, { name, local, uri }: XmlAttribute): string | undefined {
+  const key = uri === '' ? local : name;
+  if (keys.includes(key)) return key;
+  return uri === '' && isPartitionKey(key) && !isOwnAttribute(root.local, key) ? key : undefined;
+}
+
+/** The key that a part states; undefined where it states none or several. */
+function onlyKey(tree: Tree, part: XmlElement): string | undefined {
+  let only: string | undefined;
+  for (const attribute of part.attributes) {
+    const key = keyIn(tree, attribute);
+    if (key === undefined) continue;
+    if (only !== undefined) return undefined;
+    only = key;
+  }
+  return only;
 }
 
 /** The keys that a part states, those of its resource first in their order. */
-function statedKeys({ root, keys }: Tree, part: XmlElement): readonly string[] {
-  const stated: string[] = [];
-  for (const { name, local, uri } of part.attributes) {
-    if (keys.includes(uri === '' ? local : name)) stated.push(uri === '' ? local : name);
-    else if (uri === '' && isPartitionKey(local) && !isOwnAttribute(root.local, local)) stated.push(local);
-  }
-  if (stated.length < 2) return stated;
+function statedKeys(tree: Tree, part: XmlElement): readonly string[] {
+  const { keys } = tree;
+  const stated = part.attributes.flatMap((attribute) => keyIn(tree, attribute) ?? []);
   const place = (key: string): number => (keys.includes(key) ? keys.indexOf(key) : keys.length);
   return stated.sort((a, b) => place(a) - place(b));
 }
@@ -119,6 +135,7 @@ class Siblings {
 
 /** A sub-element written inline may not be partitioned: only a resource of its own may, by a reference. */
 export function checkInline(el: XmlElement, findings: Findings): void {
+  if (el.attributes.length === 0 && el.children.length === 0) return;
   const hint = `Make ${el.local} a resource of its own and refer to it by ${el.local}Ref.`;
   if (attributeOf(el, 'PartIDKeys') !== undefined) {
     findings.error(CODE, el, `${el.name} is written inline and has PartIDKeys.`, hint);

@@ -1,39 +1,12 @@
+import { oncePer } from '#libs/kernel';
 import { splitTokens } from '../codec/index.js';
 import type { PartKeys } from '../elements/part.js';
-import { attributeOf, childElements, firstChild, type XmlElement } from '../xml/index.js';
+import { attributeOf, childElements, firstChild, isElement, type XmlElement } from '../xml/index.js';
+import { groupsOf } from './key-group.js';
 import { isPartitionKey } from './keys.js';
+import type { PartGroup, PartNode, PartTree, StatedKey } from './part-node.js';
 
-/** How a selection may name what is not there: PartUsage of the resource, Explicit where it says nothing. */
-export type PartUsage = 'Explicit' | 'Implicit' | 'Sparse';
-
-/** The partition tree of a resource. Made once for each, in one pass; resources never change. */
-export interface PartTree {
-  readonly root: PartNode;
-  /** The keys that PartIDKeys names, outermost first, each once; names that are no keys left out. */
-  readonly keys: readonly string[];
-  readonly usage: PartUsage;
-  /** Whether any part is identical to another, so that a part may have several names. */
-  readonly hasIdentical: boolean;
-}
-
-/** A resource or one of its parts. */
-export interface PartNode {
-  readonly element: XmlElement;
-  readonly parent: PartNode | undefined;
-  /** The key that this part has beyond the part around it; of a wrongly written one the last; '' for the root. */
-  readonly key: string;
-  /** Further keys of its own, which only a wrongly written part has. */
-  readonly more: readonly string[];
-  /** The elements from the root down to this one. */
-  readonly chain: readonly XmlElement[];
-  /** All keys that lead here, with their values. */
-  readonly keys: PartKeys;
-  /** Its Identical element: it is physically one with another part. */
-  readonly identical: XmlElement | undefined;
-  /** How many parts stand before it in the document. */
-  readonly order: number;
-  readonly parts: readonly PartNode[];
-}
+export type * from './part-node.js';
 
 /** The keys of a partitioned resource, outermost first. */
 export function partitionKeysOf(resource: XmlElement): readonly string[] {
@@ -51,31 +24,27 @@ export function keyValueOf(part: XmlElement, key: string): string | undefined {
   return part.attributes.find(({ name }) => name === key)?.value;
 }
 
-const trees = new WeakMap<XmlElement, PartTree>();
-
 /**
  * Reads the partition tree. Never deeper than there are keys: what is written below belongs to no part. A part that
  * skips keys, or has several, gets what it states; one without a further key is no part (the check of the tree tells).
  */
-export function partTreeOf(resource: XmlElement): PartTree {
-  const known = trees.get(resource);
-  if (known !== undefined) return known;
+export const partTreeOf = oncePer((resource: XmlElement): PartTree => {
   const keys = [...new Set(partitionKeysOf(resource))].filter(
     (name) => isPartitionKey(name) || name.includes(':'),
   );
-  const root = new Part(resource, undefined, '', [], [], undefined, 0);
+  const root = new Part(resource, undefined, '', '', NO_MORE, 0);
   const stated = attributeOf(resource, 'PartUsage');
   const usage = stated === 'Implicit' || stated === 'Sparse' ? stated : 'Explicit';
   const count = { parts: 0, identical: 0 };
   addParts(root, keys, 0, count);
-  const tree = { root, keys, usage, hasIdentical: count.identical > 0 } as const;
-  trees.set(resource, tree);
-  return tree;
-}
+  return { root, keys, usage, hasIdentical: count.identical > 0 };
+});
 
 /** A node of the tree. Its chain and keys are put together when somebody asks: most are only looked through. */
 class Part implements PartNode {
-  readonly parts: Part[] = [];
+  readonly identical: XmlElement | undefined;
+  parts: readonly Part[] = NO_PARTS;
+  groups: readonly PartGroup[] = NO_GROUPS;
   #chain: readonly XmlElement[] | undefined;
   #keys: PartKeys | undefined;
 
@@ -83,11 +52,18 @@ class Part implements PartNode {
     readonly element: XmlElement,
     readonly parent: Part | undefined,
     readonly key: string,
-    readonly more: readonly string[],
-    readonly stated: readonly (readonly [key: string, value: string])[],
-    readonly identical: XmlElement | undefined,
+    readonly value: string,
+    readonly more: readonly StatedKey[],
     readonly order: number,
-  ) {}
+  ) {
+    this.identical = parent && firstChild(element, 'Identical');
+  }
+
+  /** Takes its parts in, when all are there. */
+  divide(parts: readonly Part[]): void {
+    this.parts = parts;
+    this.groups = groupsOf(parts);
+  }
 
   get chain(): readonly XmlElement[] {
     this.#chain ??= [...(this.parent?.chain ?? []), this.element];
@@ -97,12 +73,17 @@ class Part implements PartNode {
   get keys(): PartKeys {
     if (this.#keys === undefined) {
       const keys: Record<string, string> = { ...this.parent?.keys };
-      for (const [key, value] of this.stated) keys[key] = value;
+      for (const { key, value } of this.more) keys[key] = value;
+      if (this.parent !== undefined) keys[this.key] = this.value;
       this.#keys = keys;
     }
     return this.#keys;
   }
 }
+
+const NO_PARTS: readonly Part[] = [];
+const NO_GROUPS: readonly PartGroup[] = [];
+const NO_MORE: readonly StatedKey[] = [];
 
 interface Count {
   parts: number;
@@ -110,24 +91,27 @@ interface Count {
 }
 
 function addParts(at: Part, keys: readonly string[], from: number, count: Count): void {
-  if (from >= keys.length) return;
-  for (const element of partsOf(at.element)) {
-    const stated: [string, string][] = [];
+  const { local, uri, children } = at.element;
+  if (from >= keys.length || children.length === 0) return;
+  const parts: Part[] = [];
+  for (const element of children) {
+    if (!isElement(element, local, uri)) continue;
+    let last: StatedKey | undefined;
+    let more = NO_MORE;
     let next = from;
     for (let i = from; i < keys.length; i++) {
-      const value = keyValueOf(element, keys[i]!);
+      const key = keys[i]!;
+      const value = keyValueOf(element, key);
       if (value === undefined) continue;
-      stated.push([keys[i]!, value]);
+      if (last !== undefined) more = [...more, last];
+      last = { key, value };
       next = i + 1;
     }
-    if (next === from) continue;
-    const identical = firstChild(element, 'Identical');
-    if (identical !== undefined) count.identical++;
-    const more = stated.length > 1 ? stated.slice(0, -1).map(([key]) => key) : NONE;
-    const node = new Part(element, at, keys[next - 1]!, more, stated, identical, ++count.parts);
-    at.parts.push(node);
+    if (last === undefined) continue;
+    const node = new Part(element, at, last.key, last.value, more, ++count.parts);
+    if (node.identical !== undefined) count.identical++;
+    parts.push(node);
     addParts(node, keys, next, count);
   }
+  if (parts.length > 0) at.divide(parts);
 }
-
-const NONE: readonly string[] = [];

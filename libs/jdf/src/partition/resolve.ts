@@ -65,10 +65,8 @@ interface Reached {
   readonly places: readonly number[];
 }
 
-const partitionOf = ({ node, names }: Reached): Partition => ({
-  chain: node.chain,
-  keys: names === undefined ? node.keys : { ...node.keys, ...names },
-});
+const partitionOf = ({ node, names }: Reached): Partition =>
+  names === undefined ? node : { chain: node.chain, keys: { ...node.keys, ...names } };
 
 /** One selection on its way down the tree. Each part is entered once, so that Identical cannot multiply the work. */
 class Walk {
@@ -117,7 +115,7 @@ class Walk {
 
   /** Whether a leaf has every key that is asked for. Parts that are identical have the same keys. */
   #complete(leaf: PartNode): boolean {
-    return this.#asked.every((key) => Object.hasOwn(leaf.keys, key));
+    return this.#asked.length === 0 || this.#asked.every((key) => Object.hasOwn(leaf.keys, key));
   }
 }
 

@@ -1,3 +1,4 @@
+import { oncePer } from '#libs/kernel';
 import type { PartKeys } from '../elements/part.js';
 import type { XmlElement } from '../xml/index.js';
 import { physicalPart } from './identical.js';
@@ -8,9 +9,9 @@ import { type PartNode, type PartTree, partTreeOf } from './part-tree.js';
 import { type Partition, resolveParts } from './resolve.js';
 
 /** All leaves of a resource, each once; one that is not partitioned is its own leaf. */
-export function partitionLeaves(resource: XmlElement): readonly Partition[] {
-  return resolveParts(resource, []).found;
-}
+export const partitionLeaves = oncePer(
+  (resource: XmlElement): readonly Partition[] => resolveParts(resource, []).found,
+);
 
 /**
  * The one leaf that a selection means where only one can be meant, as by a reference. Of several that share a member of

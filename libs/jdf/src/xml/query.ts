@@ -1,4 +1,5 @@
-import type { XmlDocument, XmlElement } from './node.js';
+import { oncePer } from '#libs/kernel';
+import type { XmlDocument, XmlElement, XmlNode } from './node.js';
 
 /** The value of an attribute, by local name; without a namespace unless one is named. */
 export function attributeOf(el: XmlElement, local: string, uri = ''): string | undefined {
@@ -6,6 +7,11 @@ export function attributeOf(el: XmlElement, local: string, uri = ''): string | u
     if (attribute.local === local && attribute.uri === uri) return attribute.value;
   }
   return undefined;
+}
+
+/** Whether a node is an element of this name and namespace. */
+export function isElement(node: XmlNode, local: string, uri: string): node is XmlElement {
+  return node.kind === 'element' && node.local === local && node.uri === uri;
 }
 
 /** Child elements in order, all of them or those of a local name; by default in the namespace of their parent. */
@@ -22,7 +28,7 @@ export function childElements(el: XmlElement, local?: string, uri: string = el.u
 /** The first child element of a name, in the namespace of its parent unless told another. */
 export function firstChild(el: XmlElement, local: string, uri: string = el.uri): XmlElement | undefined {
   for (const child of el.children) {
-    if (child.kind === 'element' && child.local === local && child.uri === uri) return child;
+    if (isElement(child, local, uri)) return child;
   }
   return undefined;
 }
@@ -56,35 +62,41 @@ export function textOf(el: XmlElement): string {
   return value;
 }
 
-interface DocumentIndex {
-  readonly parents: ReadonlyMap<XmlElement, XmlElement | undefined>;
-  readonly ids: ReadonlyMap<string, XmlElement>;
-}
-
-// Documents never change, so what was looked up once stays true; the index goes when its document goes.
-const indexes = new WeakMap<XmlDocument, DocumentIndex>();
-
-function indexOf(doc: XmlDocument): DocumentIndex {
-  const known = indexes.get(doc);
-  if (known !== undefined) return known;
-  const parents = new Map<XmlElement, XmlElement | undefined>([[doc.root, undefined]]);
-  const ids = new Map<string, XmlElement>();
-  for (const el of descendants(doc.root)) {
-    const id = attributeOf(el, 'ID');
-    if (id !== undefined && !ids.has(id)) ids.set(id, el);
+// Documents and elements never change, so what was looked up once stays true; it goes when they go.
+const parentsOf = oncePer(({ root }: XmlDocument): ReadonlyMap<XmlElement, XmlElement | undefined> => {
+  const parents = new Map<XmlElement, XmlElement | undefined>([[root, undefined]]);
+  for (const el of descendants(root)) {
     for (const child of el.children) if (child.kind === 'element') parents.set(child, el);
   }
-  const index = { parents, ids };
-  indexes.set(doc, index);
-  return index;
+  return parents;
+});
+
+/** The elements of a document that have an ID, in its order. */
+export const identified = oncePer(({ root }: XmlDocument): readonly Identified[] => {
+  const found: Identified[] = [];
+  for (const element of descendants(root)) {
+    const id = attributeOf(element, 'ID');
+    if (id !== undefined) found.push({ id, element });
+  }
+  return found;
+});
+
+/** An element with its ID. */
+export interface Identified {
+  readonly id: string;
+  readonly element: XmlElement;
 }
 
-const positionsKnown = new WeakMap<XmlElement, ReadonlyMap<XmlElement, number>>();
+const byId = oncePer((doc: XmlDocument): ReadonlyMap<string, XmlElement> => firstOfEach(identified(doc)));
+
+/** Elements by their ID; of several with one ID the first. */
+export function firstOfEach(those: readonly Identified[]): ReadonlyMap<string, XmlElement> {
+  // A later entry of a map takes the place of an earlier one.
+  return new Map(those.toReversed().map(({ id, element }) => [id, element]));
+}
 
 /** The positions of child elements among those of the same name, where there are any. Asked for where something is told. */
-function positionsIn(el: XmlElement): ReadonlyMap<XmlElement, number> {
-  const known = positionsKnown.get(el);
-  if (known !== undefined) return known;
+const positionsIn = oncePer((el: XmlElement): ReadonlyMap<XmlElement, number> => {
   const alike = new Map<string, XmlElement[]>();
   for (const child of el.children) {
     if (child.kind !== 'element') continue;
@@ -96,23 +108,22 @@ function positionsIn(el: XmlElement): ReadonlyMap<XmlElement, number> {
   for (const same of alike.values()) {
     if (same.length > 1) same.forEach((child, i) => void positions.set(child, i + 1));
   }
-  positionsKnown.set(el, positions);
   return positions;
-}
+});
 
 /** The element around this one; undefined for the root and for an element of another document. */
 export function parentOf(doc: XmlDocument, el: XmlElement): XmlElement | undefined {
-  return indexOf(doc).parents.get(el);
+  return parentsOf(doc).get(el);
 }
 
 /** The first element with this ID. */
 export function findById(doc: XmlDocument, id: string): XmlElement | undefined {
-  return indexOf(doc).ids.get(id);
+  return byId(doc).get(id);
 }
 
 /** XPath of an element, with a position wherever siblings share its name; '' for an element of another document. */
 export function pathOf(doc: XmlDocument, el: XmlElement): string {
-  const { parents } = indexOf(doc);
+  const parents = parentsOf(doc);
   if (!parents.has(el)) return '';
   let path = '';
   for (let at: XmlElement | undefined = el; at !== undefined; at = parents.get(at)) {

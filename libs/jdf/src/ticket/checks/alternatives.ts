@@ -37,11 +37,11 @@ const ALTERNATIVES: Readonly<Record<string, readonly (readonly string[])[]>> = {
 export const alternatives: TicketCheck = {
   number: 14,
   name: 'alternatives',
-  run({ elements, nodes }, findings) {
-    for (const el of elements) {
-      checkElement(el, findings);
-      if (el.local === 'MarkObject') checkMark(el, findings);
+  run({ named, nodes }, findings) {
+    for (const [name, alternatives] of Object.entries(ALTERNATIVES)) {
+      for (const el of named.get(name) ?? []) checkElement(el, alternatives, findings);
     }
+    for (const mark of named.get('MarkObject') ?? []) checkMark(mark, findings);
     for (const { resources } of nodes) {
       for (const resource of resources)
         if (resource.local === 'Layout') checkPlaced(resource, 0, resource, findings);
@@ -49,9 +49,12 @@ export const alternatives: TicketCheck = {
   },
 };
 
-function checkElement(el: XmlElement, findings: Findings): void {
-  if (!Object.hasOwn(ALTERNATIVES, el.local)) return;
-  for (const ways of ALTERNATIVES[el.local]!) {
+function checkElement(
+  el: XmlElement,
+  alternatives: readonly (readonly string[])[],
+  findings: Findings,
+): void {
+  for (const ways of alternatives) {
     const stated = ways.filter((way) =>
       way.startsWith('@') ? attributeOf(el, way.slice(1)) !== undefined : isInside(el, way),
     );

@@ -25,9 +25,9 @@ const ONE_OF_ONE: ReadonlySet<string> = new Set([
 export const amounts: TicketCheck = {
   number: 17,
   name: 'amounts',
-  run({ elements, nodes }, findings) {
-    for (const el of elements) {
-      if (el.local === 'PartAmount' || el.local.endsWith('Link')) checkSign(el, findings);
+  run({ named, nodes }, findings) {
+    for (const [name, those] of named) {
+      if (name === 'PartAmount' || name.endsWith('Link')) for (const el of those) checkSign(el, findings);
     }
     for (const node of nodes) {
       for (const link of node.links) checkTotal(link, findings);

@@ -1,8 +1,7 @@
 import type { Findings } from '../../codec/index.js';
 import { attributeOf, type XmlElement } from '../../xml/index.js';
-import { isVisible, resourceAround } from '../links.js';
-import { nodeAround } from '../node.js';
-import type { Ticket, TicketCheck } from './ticket-check.js';
+import { resourceAround } from '../links.js';
+import type { Ticket, TicketCheck, TicketNode, TicketReference } from './ticket-check.js';
 
 /**
  * JDF ResourceLink rRef, ResourcePool: link and resource go by the same name, and the resource lies in the pool
@@ -12,20 +11,19 @@ export const linkTargets: TicketCheck = {
   number: 4,
   name: 'what links lead to',
   run(ticket, findings) {
-    for (const el of ticket.elements) {
+    for (const reference of ticket.references) {
       if (findings.full) return;
-      const id = attributeOf(el, 'rRef');
-      if (id === undefined) continue;
-      const target = ticket.ids.get(id.trim());
-      const expected = /^(.+)(?:Link|Ref)$/.exec(el.local)?.[1];
-      if (target !== undefined && expected !== undefined) checkTarget(ticket, el, expected, target, findings);
+      const { element, target } = reference;
+      const expected = /^(.+)(?:Link|Ref)$/.exec(element.local)?.[1];
+      if (target !== undefined && expected !== undefined)
+        checkTarget(ticket, reference, expected, target, findings);
     }
   },
 };
 
 function checkTarget(
-  { doc }: Ticket,
-  el: XmlElement,
+  { doc, owners }: Ticket,
+  { element: el, node }: TicketReference,
   expected: string,
   target: XmlElement,
   findings: Findings,
@@ -35,15 +33,14 @@ function checkTarget(
     findings.error('JDF_LINK', el, `${el.name} leads to a ${target.name}.`, hint);
     return;
   }
-  if (resourceAround(doc, target) !== target) {
+  const owner = owners.get(target);
+  if (owner === undefined && resourceAround(doc, target) !== target) {
     const hint = `Make ${target.local} a resource of its own in a ResourcePool, or select a part by Part.`;
     findings.error('JDF_LINK', el, `${el.name} leads into a resource, not to one.`, hint);
     return;
   }
-  const node = nodeAround(doc, el);
-  if (node === undefined || isVisible(doc, node, target)) return;
-  const owner = nodeAround(doc, target);
-  const where = owner === undefined ? 'outside' : `in the node ${attributeOf(owner, 'ID') ?? ''}`;
+  for (let at: TicketNode | undefined = node; at !== undefined; at = at.parent) if (at === owner) return;
+  const where = owner === undefined ? 'outside' : `in the node ${attributeOf(owner.element, 'ID') ?? ''}`;
   findings.error(
     'JDF_DANGLING',
     el,

@@ -1,4 +1,6 @@
+import type { Findings } from '../../codec/index.js';
 import { checkIdenticals, checkInline, checkPartTree } from '../../partition/index.js';
+import type { XmlElement } from '../../xml/index.js';
 import { isNode } from '../node.js';
 import { ticketElements } from './scope.js';
 import type { TicketCheck } from './ticket-check.js';
@@ -11,16 +13,20 @@ export const partitions: TicketCheck = {
     for (const { resources } of nodes) {
       for (const resource of resources) {
         checkPartTree(resource, findings);
-        for (const el of ticketElements(resource)) {
-          for (const child of el.children) {
-            if (child.kind !== 'element' || child.uri !== el.uri) continue;
-            if (child.local !== el.local && !isNode(child)) checkInline(child, findings);
-          }
-        }
+        checkInside(resource, findings);
       }
     }
   },
 };
+
+function checkInside(resource: XmlElement, findings: Findings): void {
+  for (const el of ticketElements(resource)) {
+    for (const child of el.children) {
+      if (child.kind !== 'element' || child.uri !== el.uri) continue;
+      if (child.local !== el.local && !isNode(child)) checkInline(child, findings);
+    }
+  }
+}
 
 /** JDF Identical: parts that are identical to others. */
 export const identicals: TicketCheck = {

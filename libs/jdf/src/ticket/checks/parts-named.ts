@@ -11,8 +11,8 @@ import {
   spellingOf,
   wordsOf,
 } from '../../partition/index.js';
-import { attributeOf, childElements, type XmlElement } from '../../xml/index.js';
-import type { Ticket, TicketCheck } from './ticket-check.js';
+import { childElements, type XmlElement } from '../../xml/index.js';
+import type { TicketCheck } from './ticket-check.js';
 
 const CODE = 'JDF_PARTITION';
 
@@ -27,23 +27,16 @@ export const partsInUse: TicketCheck = {
   run(ticket, findings) {
     const severity: Severity = ticket.spawned ? 'warning' : 'error';
     const inUse = new Set(ticket.nodes.flatMap(({ links }) => links.map(({ element }) => element)));
-    for (const el of ticket.elements) {
+    for (const { element, target } of ticket.references) {
       if (findings.full) return;
-      const resource = targetOf(ticket, el);
-      if (resource === undefined) continue;
-      if (el.local.endsWith('Ref')) checkReference(el, resource, severity, findings);
-      else checkLink(el, resource, inUse.has(el) ? severity : 'warning', findings);
+      // What goes by another name has a check of its own.
+      const name = /^(.+)(?:Link|Ref)$/.exec(element.local)?.[1];
+      if (target === undefined || target.local !== name) continue;
+      if (element.local.endsWith('Ref')) checkReference(element, target, severity, findings);
+      else checkLink(element, target, inUse.has(element) ? severity : 'warning', findings);
     }
   },
 };
-
-/** What a link or reference leads to, if it goes by the same name; other faults of references have a check of their own. */
-function targetOf({ ids }: Ticket, el: XmlElement): XmlElement | undefined {
-  const id = attributeOf(el, 'rRef');
-  const name = id === undefined ? undefined : /^(.+)(?:Link|Ref)$/.exec(el.local)?.[1];
-  const target = name === undefined ? undefined : ids.get(id!.trim());
-  return target?.local === name ? target : undefined;
-}
 
 function checkLink(link: XmlElement, resource: XmlElement, severity: Severity, findings: Findings): void {
   const free = freeInAmounts(resource.local);

@@ -1,3 +1,4 @@
+import { oncePer } from '#libs/kernel';
 import type { Findings } from '../../codec/index.js';
 import { keysOf, type PartKeys } from '../../elements/part.js';
 import {
@@ -64,7 +65,7 @@ function checkPart(
   resources: readonly XmlElement[],
   findings: Findings,
 ): void {
-  const keys = Object.fromEntries(Object.entries(selection).filter(([key]) => !FREE.has(key)));
+  const keys = only(selection, (key) => !FREE.has(key));
   let first: { readonly resource: XmlElement; readonly miss: Miss } | undefined;
   for (const resource of resources) {
     const meant = within(keys, resource);
@@ -87,7 +88,17 @@ const isDivided = (keys: PartKeys, resources: readonly XmlElement[]): boolean =>
 
 /** The keys of a selection that a resource is divided by. */
 function within(keys: PartKeys, resource: XmlElement): PartKeys {
-  if (attributeOf(resource, 'PartIDKeys') === undefined) return {};
-  const own = new Set(partitionKeysOf(resource));
-  return Object.fromEntries(Object.entries(keys).filter(([key]) => own.has(key)));
+  const own = keySetOf(resource);
+  return own.size === 0 ? NO_KEYS : only(keys, (key) => own.has(key));
+}
+
+const NO_KEYS: PartKeys = {};
+
+const keySetOf = oncePer((resource: XmlElement): ReadonlySet<string> => new Set(partitionKeysOf(resource)));
+
+/** Some of the keys of a selection. */
+function only(keys: PartKeys, isWanted: (key: string) => boolean): PartKeys {
+  const names = Object.keys(keys);
+  if (names.every(isWanted)) return keys;
+  return Object.fromEntries(names.filter(isWanted).map((key) => [key, keys[key]!]));
 }

@@ -1,6 +1,6 @@
 import type { Findings } from '../../codec/index.js';
 import { attributeOf, type XmlElement } from '../../xml/index.js';
-import { doneBy, type Phase, partsOfAudit, phasesNamed, validAudits } from './look-up/phases.js';
+import { type Phase, phasesOf, runsOf } from './look-up/phases.js';
 import type { TicketCheck } from './ticket-check.js';
 
 /**
@@ -26,10 +26,8 @@ export const phaseOrder: TicketCheck = {
   name: 'order of phases',
   run({ nodes }, findings) {
     for (const { element } of nodes) {
-      const valid = validAudits(element);
-      const worked = phasesNamed(valid, 'PhaseTime');
-      checkPhases(worked, findings);
-      checkEnds(phasesNamed(valid, 'ProcessRun'), worked, findings);
+      checkPhases(phasesOf(element), findings);
+      checkEnds(runsOf(element), phasesOf(element), findings);
     }
   },
 };
@@ -38,7 +36,7 @@ function checkPhases(worked: readonly Phase[], findings: Findings): void {
   const latest = new Map<string, Phase>();
   const told = new Set<Phase>();
   for (const phase of worked) {
-    for (const who of doneBy(phase.el)) {
+    for (const who of phase.doneBy) {
       const before = latest.get(who);
       latest.set(who, phase);
       if (before === undefined || before.end !== phase.start || told.has(phase)) continue;
@@ -54,13 +52,13 @@ function checkPhases(worked: readonly Phase[], findings: Findings): void {
 function checkEnds(runs: readonly Phase[], worked: readonly Phase[], findings: Findings): void {
   const byEnd = new Map<string, Phase[]>();
   for (const phase of worked) {
-    const key = `${phase.end} ${partsOfAudit(phase.el)}`;
+    const key = `${phase.end} ${phase.parts}`;
     const there = byEnd.get(key);
     if (there === undefined) byEnd.set(key, [phase]);
     else there.push(phase);
   }
   for (const run of runs) {
-    const last = byEnd.get(`${run.end} ${partsOfAudit(run.el)}`) ?? [];
+    const last = byEnd.get(`${run.end} ${run.parts}`) ?? [];
     const ended = attributeOf(run.el, 'EndStatus')?.trim() ?? '';
     if (last.length === 0 || last.some(({ el }) => canFollow(statusOf(el), ended))) continue;
     const before = statusOf(last[0]!.el);

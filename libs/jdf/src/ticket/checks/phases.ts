@@ -1,6 +1,6 @@
 import type { Findings } from '../../codec/index.js';
 import { attributeOf, type XmlElement } from '../../xml/index.js';
-import { doneBy, type Phase, partsOfAudit, phasesNamed, validAudits } from './look-up/phases.js';
+import { type Phase, phasesOf, runsOf } from './look-up/phases.js';
 import type { TicketCheck } from './ticket-check.js';
 
 /** What no phase can follow (JDF/@Status). Other states may have come in between unrecorded. */
@@ -15,10 +15,8 @@ export const phases: TicketCheck = {
   name: 'phases of work',
   run({ nodes }, findings) {
     for (const { element } of nodes) {
-      const valid = validAudits(element);
-      const worked = phasesNamed(valid, 'PhaseTime');
-      checkOverlap(worked, findings);
-      checkRuns(phasesNamed(valid, 'ProcessRun'), worked, findings);
+      checkOverlap(phasesOf(element), findings);
+      checkRuns(runsOf(element), phasesOf(element), findings);
     }
   },
 };
@@ -26,7 +24,7 @@ export const phases: TicketCheck = {
 function checkOverlap(worked: readonly Phase[], findings: Findings): void {
   const latest = new Map<string, Phase>();
   for (const phase of worked) {
-    for (const who of doneBy(phase.el)) {
+    for (const who of phase.doneBy) {
       const before = latest.get(who);
       if (before !== undefined && phase.start < before.end) {
         const message = `${phase.el.name} begins before the one before it on this device has ended.`;
@@ -39,12 +37,9 @@ function checkOverlap(worked: readonly Phase[], findings: Findings): void {
 
 /** A phase belongs to the runs of its parts, or else to those of the whole node. */
 function checkRuns(runs: readonly Phase[], worked: readonly Phase[], findings: Findings): void {
-  const runsOf = grouped(runs, ({ el }) => partsOfAudit(el));
-  const phasesOf = grouped(worked, ({ el }) => {
-    const own = partsOfAudit(el);
-    return runsOf.has(own) ? own : '';
-  });
-  for (const [parts, those] of phasesOf) compare(runsOf.get(parts) ?? [], those, findings);
+  const runsByParts = grouped(runs, ({ parts }) => parts);
+  const phasesByParts = grouped(worked, ({ parts }) => (runsByParts.has(parts) ? parts : ''));
+  for (const [parts, those] of phasesByParts) compare(runsByParts.get(parts) ?? [], those, findings);
 }
 
 /** A run lasts as long as each phase that it shares time with, and none begins after the run that ended the work. */

@@ -26,4 +26,5 @@ export function* ticketElements(el: XmlElement): Generator<XmlElement> {
   }
 }
 
-const isTicket = (el: XmlElement): boolean => el.uri === JDF_NAMESPACE && !NOT_TICKET.has(el.local);
+/** Whether it is an element of the standard that belongs to a ticket. */
+export const isTicket = (el: XmlElement): boolean => el.uri === JDF_NAMESPACE && !NOT_TICKET.has(el.local);

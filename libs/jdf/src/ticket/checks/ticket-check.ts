@@ -3,13 +3,14 @@ import { splitTokens } from '../../codec/index.js';
 import {
   attributeOf,
   childElements,
-  descendants,
   firstChild,
+  firstOfEach,
+  identified,
   type XmlDocument,
   type XmlElement,
 } from '../../xml/index.js';
-import { processesOf } from '../node.js';
-import { ticketElements } from './scope.js';
+import { isNode, processesOf } from '../node.js';
+import { isTicket } from './scope.js';
 
 /** One check of a ticket as a whole. Adding one is a file with one of these and a line in the index. */
 export interface TicketCheck {
@@ -26,10 +27,25 @@ export interface Ticket {
   readonly nodes: readonly TicketNode[];
   /** The elements of the standard, without foreign ones and descriptions of what devices can do. */
   readonly elements: readonly XmlElement[];
+  /** The same by their local name. */
+  readonly named: ReadonlyMap<string, readonly XmlElement[]>;
+  /** Those with an rRef. */
+  readonly references: readonly TicketReference[];
+  /** The node in whose own pools a resource lies, by the root of the resource. */
+  readonly owners: ReadonlyMap<XmlElement, TicketNode>;
   /** The first element of each ID, those in descriptions of devices with them. */
   readonly ids: ReadonlyMap<string, XmlElement>;
   /** A part that was sent away: what it refers to may have stayed in the ticket that it came from. */
   readonly spawned: boolean;
+}
+
+/** A link or reference to a resource. */
+export interface TicketReference {
+  readonly element: XmlElement;
+  /** The innermost node that it lies in. */
+  readonly node: TicketNode;
+  /** What it leads to; undefined where that is not in the document. */
+  readonly target: XmlElement | undefined;
 }
 
 export interface TicketNode {
@@ -61,14 +77,43 @@ export interface TicketLink {
 }
 
 export function ticketOf(doc: XmlDocument): Ticket {
-  const elements = [...ticketElements(doc.root)];
-  const ids = new Map<string, XmlElement>();
-  for (const el of descendants(doc.root)) {
-    const id = el.uri === doc.root.uri ? attributeOf(el, 'ID') : undefined;
-    if (id !== undefined && !ids.has(id)) ids.set(id, el);
-  }
+  const ids = firstOfEach(identified(doc).filter(({ element }) => element.uri === doc.root.uri));
   const spawned = firstChild(doc.root, 'AncestorPool') !== undefined;
-  return { doc, elements, ids, spawned, nodes: [...withInner(nodeOf(doc.root, undefined, ids))] };
+  const nodes = [...withInner(nodeOf(doc.root, undefined, ids))];
+  const owners = new Map(
+    nodes.flatMap((node) => node.resources.map((resource) => [resource, node] as const)),
+  );
+  return { doc, ids, spawned, nodes, owners, ...elementsOf(nodes, ids) };
+}
+
+/** Goes through all elements once, each with the node that it lies in. */
+function elementsOf(
+  nodes: readonly TicketNode[],
+  ids: ReadonlyMap<string, XmlElement>,
+): Pick<Ticket, 'elements' | 'named' | 'references'> {
+  const elements: XmlElement[] = [];
+  const named = new Map<string, XmlElement[]>();
+  const references: TicketReference[] = [];
+  const nodeAt = new Map(nodes.map((node) => [node.element, node]));
+  const waiting = [nodes[0]!.element];
+  const around = [nodes[0]!];
+  for (let element = waiting.pop(); element !== undefined; element = waiting.pop()) {
+    const outer = around.pop()!;
+    const node = isNode(element) ? (nodeAt.get(element) ?? outer) : outer;
+    elements.push(element);
+    const alike = named.get(element.local);
+    if (alike === undefined) named.set(element.local, [element]);
+    else alike.push(element);
+    const id = attributeOf(element, 'rRef')?.trim();
+    if (id !== undefined) references.push({ element, node, target: ids.get(id) });
+    for (let i = element.children.length - 1; i >= 0; i--) {
+      const child = element.children[i]!;
+      if (child.kind !== 'element' || !isTicket(child)) continue;
+      waiting.push(child);
+      around.push(node);
+    }
+  }
+  return { elements, named, references };
 }
 
 function nodeOf(

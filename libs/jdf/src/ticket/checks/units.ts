@@ -10,8 +10,8 @@ const LEAST_POINTS = 300;
 export const units: TicketCheck = {
   number: 19,
   name: 'units',
-  run({ elements }, findings) {
-    for (const el of elements) if (el.local === 'Media') checkMedia(el, findings);
+  run({ named }, findings) {
+    for (const el of named.get('Media') ?? []) checkMedia(el, findings);
   },
 };
 
