@@ -1,6 +1,6 @@
 import { Controller, Inject, Post, Req, Res } from '@nestjs/common';
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import { readCostOf } from '../intake/read-cost.js';
+import { messageLimits } from '../intake/read-cost.js';
 import { receiveMessage } from '../intake/receive-message.js';
 import { RUNTIME, type Runtime } from '../runtime.js';
 
@@ -14,7 +14,7 @@ export class JmfController {
   @Post()
   async receive(@Req() request: FastifyRequest, @Res() reply: FastifyReply): Promise<void> {
     const { ports, documents, metrics, settings } = this.runtime;
-    const { limits } = readCostOf(settings);
+    const limits = messageLimits(settings);
     const contentType = request.headers['content-type'] ?? JMF_TYPE;
     const bytes = (request.body as Buffer | undefined | null) ?? Buffer.alloc(0);
     const speaksFor = request.caller?.kind === 'device' ? request.caller.name : null;

@@ -32,6 +32,15 @@ export function readCostOf(settings: Settings): ReadCost {
   };
 }
 
+/**
+ * Limits of a message. It is parsed in turns, but understood at one go on the thread that serves: so many elements hold
+ * that thread for a moment only, and no message of the standard needs more.
+ */
+export function messageLimits(settings: Settings): Partial<XmlLimits> {
+  const { limits } = readCostOf(settings);
+  return { ...limits, elements: Math.min(settings.XML_ELEMENTS, settings.MESSAGE_ELEMENTS) };
+}
+
 /** Real milliseconds that a document of this many bytes may take. */
 export function budgetMs({ baseMs, msPerMb }: ReadCost, bytes: number): number {
   return baseMs + (msPerMb * bytes) / (1024 * 1024);

@@ -72,6 +72,17 @@ export class PendingText {
     return found === null ? undefined : lineEndsIn(open.slice(found.index));
   }
 
+  /** Whether nothing but blanks is open. */
+  get isBlank(): boolean {
+    return /^[ \t\r\n]*$/.test(this.#open);
+  }
+
+  /** How many line ends lie between the first character of the open text that is no blank and a position. */
+  linesSinceText(position: number): number {
+    const open = this.#open.slice(0, position - this.#taken);
+    return lineEndsIn(open.slice(Math.max(0, open.search(/[^ \t\r\n]/))));
+  }
+
   charBefore(position: number): string | undefined {
     return this.#piece[position - this.#pieceAt - 1];
   }

@@ -1,4 +1,4 @@
-import { type Code, error } from '#libs/kernel';
+import { type Code, codes, error } from '#libs/kernel';
 import { overLimit, type XmlLimits } from './limits.js';
 import { XmlNames } from './names.js';
 import { NamespaceScope } from './namespace-scope.js';
@@ -328,7 +328,7 @@ export class TreeReader {
   /** What the parser found wrong, told where the cause is if that is known better. */
   #refuse(message: string): never {
     const lines = this.#pending.linesSinceBareAmpersand(this.#parser.position);
-    if (lines === undefined) this.#stop('XML_NOT_WELL_FORMED', message);
+    if (lines === undefined) this.#malformedMarkup(message);
     const where = { line: this.#parser.line - lines, path: this.#path() };
     const hint = 'Write &amp; for the sign itself.';
     throw new ReadingStopped(
@@ -336,7 +336,27 @@ export class TreeReader {
     );
   }
 
-  #stop(code: Code, message: string, hint: string | null = null): never {
+  /** What the parser found wrong with the markup, where it begins, in words that say how to mend it. */
+  #malformedMarkup(message: string): never {
+    const open = this.#stack.at(-1);
+    if (this.#nodeCount === 0 && this.#pending.isBlank && this.#declaration === '') {
+      this.#stop('XML_NOT_WELL_FORMED', 'The document is empty.', 'Send the whole file.');
+    }
+    if (/unclosed|unexpected end/.test(message) && open !== undefined) {
+      const unclosed = `The document ends before <${open.name}> of line ${open.line} is closed.`;
+      this.#stop('XML_NOT_WELL_FORMED', unclosed, `The file was cut off, or </${open.name}> is missing.`);
+    }
+    if (message.includes('outside of root') && this.#root === undefined) {
+      const line = this.#parser.line - this.#pending.linesSinceText(this.#parser.position);
+      const hint = 'A ticket or message is an XML file: it begins with "<".';
+      throw new ReadingStopped(
+        error('XML_NOT_WELL_FORMED', 'Text stands before the root element.', { line, hint }),
+      );
+    }
+    this.#stop('XML_NOT_WELL_FORMED', message);
+  }
+
+  #stop(code: Code, message: string, hint: string | null = codes[code].remedy): never {
     // Whatever is wrong inside a document type declaration, it is the declaration that is not accepted.
     if (code === 'XML_NOT_WELL_FORMED' && this.#pending.begin.startsWith('<!DOCTYPE')) this.#refuseDoctype();
     throw new ReadingStopped(error(code, message, { line: this.#parser.line, path: this.#path(), hint }));

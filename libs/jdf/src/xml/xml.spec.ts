@@ -217,3 +217,20 @@ describe('refusing XML', () => {
     expect(Object.getPrototypeOf({})).toBe(Object.prototype);
   });
 });
+
+describe('a document that is broken', () => {
+  it.each([
+    ['nothing at all', '', 1, 'empty', 'whole file'],
+    ['a file that was cut off', '<a>\n<b>\n<c x="1"\n', 4, '<b> of line 2', 'cut off'],
+    ['text', 'hello\nworld\n', 1, 'before the root', 'begins with "<"'],
+    ['text after a declaration', '<?xml version="1.0"?>\n\nhello', 3, 'before the root', 'begins with "<"'],
+    ['an end tag of another', '<a>\n<b>\n</c></a>', 3, '<b> of line 2', 'Mend'],
+    ['two attributes of one name', '<a>\n<b c="" c=""/></a>', 2, 'duplicate attribute: c', 'Mend'],
+  ])('says where, what and how to mend it: %s', (_what, text, line, message, hint) => {
+    const read = parseXml(new TextEncoder().encode(text));
+    expect(read).toMatchObject({
+      ok: false,
+      problems: [{ line, message: expect.stringContaining(message), hint: expect.stringContaining(hint) }],
+    });
+  });
+});
