@@ -120,6 +120,35 @@ describe('what comes in by each door', () => {
       expect(await hub.get<string>(`/api/v1/tickets/${kept!.id}/document`, JDF)).toBe(body);
     });
 
+    it('is given as it came, in the other generation where it can be, or not where Accept does not want it', async () => {
+      const body = ticket.replace('rRef="R3"', 'rRef="R9"').replace('T-300', 'T-302');
+      await refusal(body);
+      const [kept] = (await hub.get<{ items: TicketJson[] }>('/api/v1/tickets?status=Rejected&limit=1'))
+        .items;
+      const path = `/api/v1/tickets/${kept!.id}/document`;
+      const asked = (accept: string): Promise<Response> =>
+        fetch(`${hub.server.url}${path}`, { headers: { accept } });
+      expect(await (await asked('*/*')).text()).toBe(body);
+      const newest = await asked(XJDF);
+      expect([newest.headers.get('content-type'), await newest.text()]).toEqual([
+        `${XJDF}; charset=utf-8`,
+        expect.stringContaining('<XJDF '),
+      ]);
+      const image = await asked('image/png');
+      expect([image.status, await image.json()]).toEqual([
+        406,
+        expect.objectContaining({ code: 'NOT_ACCEPTABLE', detail: expect.stringContaining(JDF) }),
+      ]);
+    });
+
+    it('is looked for by a status that there is', async () => {
+      const answer = await fetch(`${hub.server.url}/api/v1/tickets?status=Bogus`);
+      expect([answer.status, await answer.json()]).toEqual([
+        400,
+        expect.objectContaining({ code: 'REQUEST_INVALID', detail: expect.stringContaining('Rejected') }),
+      ]);
+    });
+
     it('names what is wrong in an XJDF at its place there, though it is read as JDF', async () => {
       const { status, problems } = await refusal(newer.replace('Amount="300"', ''), XJDF);
       expect([status, problems[0]?.code, problems[0]?.path]).toEqual([

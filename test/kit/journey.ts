@@ -36,7 +36,7 @@ export interface Journey {
     waste: number;
     source: string;
   }[];
-  readonly story: readonly { id: string; type: string; sentence: string }[];
+  readonly story: readonly { id: string; time: string; type: string; sentence: string }[];
   readonly document: string;
 }
 

@@ -20,7 +20,12 @@ describe('the command line', () => {
   let server: Server;
   let base: string;
   let asked: Asked[];
-  let answer: { status: number; headers?: Record<string, string>; body: unknown | (() => unknown) };
+  let answer: {
+    status: number;
+    statusOf?: (path: string) => number;
+    headers?: Record<string, string>;
+    body: unknown | (() => unknown);
+  };
 
   beforeAll(async () => {
     folder = mkdtempSync(join(tmpdir(), 'sidelay-cli-'));
@@ -31,7 +36,8 @@ describe('the command line', () => {
       });
       request.on('end', () => {
         asked.push({ method: request.method!, path: request.url!, headers: request.headers, body });
-        response.writeHead(answer.status, { 'content-type': 'application/json', ...answer.headers });
+        const status = answer.statusOf?.(request.url!) ?? answer.status;
+        response.writeHead(status, { 'content-type': 'application/json', ...answer.headers });
         const content = typeof answer.body === 'function' ? answer.body() : answer.body;
         response.end(typeof content === 'string' ? content : JSON.stringify(content));
       });
@@ -71,6 +77,74 @@ describe('the command line', () => {
       const { exit, out, err } = await call(...argv);
       expect([exit, out]).toEqual([2, '']);
       expect(err).toContain(words);
+    });
+  });
+
+  it('answers who asks for help on stdout', async () => {
+    for (const argv of [['help'], ['--help'], ['show', '--help']]) {
+      const { exit, out, err } = await call(...argv);
+      expect([exit, err]).toEqual([0, '']);
+      expect(out).toContain('sidelay');
+    }
+  });
+
+  it.each([
+    ['check', [], /^\[\s*\{\s*"file": "none\.jdf"/],
+    ['plan', [], /"file": "none\.jdf"/],
+    ['convert', ['--to', 'xjdf'], /"document": null/],
+    ['submit', [], /"file": "none\.jdf"/],
+  ])('%s --json says of a file that cannot be read what is wrong with it', async (command, more, shape) => {
+    const { exit, out } = await call(command, 'none.jdf', ...more, '--json');
+    expect([exit, out]).toEqual([2, expect.stringMatching(shape)]);
+    expect(out).toContain('"code": "FILE_UNREADABLE"');
+  });
+
+  it('refuses a status that no ticket has, and names those that there are', async () => {
+    const { exit, err } = await call('tickets', '--status', 'Bogus');
+    expect([exit, asked]).toEqual([2, []]);
+    expect(err).toMatch(/no status Bogus: Waiting, .*Completed.*Rejected/);
+  });
+
+  describe('finds a ticket by its JobID', () => {
+    const tickets = (...ids: string[]) =>
+      ids.map((id) => ({
+        id,
+        jobId: 'J-1',
+        name: 'Boat',
+        status: 'Waiting',
+        quantity: 1,
+        progressPct: 0,
+        steps: [],
+        problems: [],
+        activation: 'Active',
+      }));
+    const serving = (...ids: string[]) => {
+      answer = {
+        status: 200,
+        body: () => {
+          const { path } = asked.at(-1)!;
+          return path.startsWith('/api/v1/tickets?')
+            ? { items: [...tickets(...ids), { ...tickets('other')[0], jobId: 'J-10' }], next: null }
+            : tickets(ids[0]!)[0];
+        },
+        statusOf: (path) => (path === '/api/v1/tickets/J-1' ? 404 : 200),
+      };
+    };
+
+    it('where only one has it', async () => {
+      serving('t-7');
+      expect(await call('show', 'J-1')).toMatchObject({
+        exit: 0,
+        out: expect.stringContaining('Boat (J-1)'),
+      });
+      expect(asked.at(-1)!.path).toBe('/api/v1/tickets/t-7');
+    });
+
+    it('and lists them where several have it', async () => {
+      serving('t-7', 't-8');
+      const { exit, err } = await call('show', 'J-1');
+      expect([exit, err]).toEqual([1, expect.stringMatching(/t-7 [\s\S]*t-8 /)]);
+      expect(err).not.toContain('other');
     });
   });
 
@@ -316,7 +390,7 @@ describe('the command line', () => {
       expect(await call('export', 't-1')).toMatchObject({ exit: 0, out: '<JDF/>\n' });
       expect((await call('export', 't-1', '--as', 'xjdf')).exit).toBe(0);
       expect(asked.map(({ headers }) => headers.accept)).toEqual([
-        'application/vnd.cip4-jdf+xml',
+        'application/vnd.cip4-jdf+xml, */*;q=0.1',
         'application/vnd.cip4-xjdf+xml',
       ]);
       expect((await call('export', 't-1', '--as', 'pdf')).exit).toBe(2);

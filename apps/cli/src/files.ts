@@ -17,8 +17,13 @@ export interface UnreadFile {
   readonly problem: Problem;
 }
 
-/** All files that can be read, and those that cannot, said on stderr. None at all is wrong use. */
-export function readFiles(call: Call): { files: readonly ReadFile[]; unread: readonly UnreadFile[] } {
+export interface FilesRead {
+  readonly files: readonly ReadFile[];
+  readonly unread: readonly UnreadFile[];
+}
+
+/** All files that can be read, and those that cannot, said on stderr. None at all ends with the status of wrong use. */
+export function readFiles(call: Call): FilesRead {
   const files: ReadFile[] = [];
   const unread: UnreadFile[] = [];
   for (const file of call.args) {
@@ -30,7 +35,6 @@ export function readFiles(call: Call): { files: readonly ReadFile[]; unread: rea
       call.err(`${file}: ${message}`);
     }
   }
-  if (files.length === 0) throw new WrongUse('No file could be read.');
   return { files, unread };
 }
 

@@ -104,6 +104,8 @@ describe('packages at the command line', () => {
     answer = { type: contentType, body };
     expect(await call('export', 't-1', '--as', 'package', '--out', 'out.mjd')).toMatchObject({ exit: 0 });
     expect(accepted).toBe('multipart/related');
+    await call('export', 't-1', '--as', 'xjdf-zip', '--out', 'out.zip');
+    expect(accepted).toBe('application/zip, application/vnd.cip4-xjdf+xml');
     const { exit, out } = await call('check', '--json', 'out.mjd');
     expect(JSON.parse(out)).toMatchObject([{ kind: 'package', ok: true }]);
     expect(exit).toBe(0);

@@ -13,7 +13,9 @@ export async function run(argv: readonly string[], surroundings: Surroundings): 
   };
   const [name, ...rest] = argv;
   if (name === undefined || name === '--help' || name === '-h' || name === 'help') {
-    around.err(overview());
+    // Who asks is answered; who says nothing used it wrongly.
+    if (name === undefined) around.err(overview());
+    else around.out(overview());
     return name === undefined ? EXIT.use : EXIT.done;
   }
   const command = commands.find((candidate) => candidate.name === name);
@@ -22,7 +24,7 @@ export async function run(argv: readonly string[], surroundings: Surroundings): 
     return EXIT.use;
   }
   if (asksForHelp(rest)) {
-    around.err(helpOf(command));
+    around.out(helpOf(command));
     return EXIT.done;
   }
   try {

@@ -27,8 +27,8 @@ const flag = z.enum(['0', '1'], { message: 'must be 0 or 1' }).transform((text) 
 const count = (usual: number) =>
   number('a whole number above 0', (value) => Number.isInteger(value) && value > 0).prefault(String(usual));
 
-/** Every setting of contract section 2: name without the prefix, how it is read, what it is when not given. */
-const shape = {
+/** Every setting: name without the prefix, how it is read, what it is when not given. docs/settings.md is made from it. */
+export const settingTypes = {
   PORT: number('a whole number from 0 to 65535', wholePort).prefault('7420'),
   HOST: z.string().min(1).default('127.0.0.1'),
   DATA_DIR: z
@@ -81,7 +81,7 @@ const shape = {
     .default('info'),
 } as const;
 
-const schema = z.object(shape);
+const schema = z.object(settingTypes);
 
 export type Settings = z.infer<typeof schema>;
 
@@ -109,8 +109,8 @@ export function readSettings(env: Readonly<Record<string, string | undefined>>):
   for (const [name, value] of Object.entries(env)) {
     if (!name.startsWith('SIDELAY_') || others.test(name) || value === undefined || value === '') continue;
     const key = name.slice('SIDELAY_'.length);
-    if (key in shape) given[key] = value;
-    else if (key.endsWith('_FILE') && key.slice(0, -5) in shape) {
+    if (key in settingTypes) given[key] = value;
+    else if (key.endsWith('_FILE') && key.slice(0, -5) in settingTypes) {
       try {
         given[key.slice(0, -5)] = readFileSync(value, 'utf8').trim();
       } catch {
@@ -131,7 +131,7 @@ export function readSettings(env: Readonly<Record<string, string | undefined>>):
 
 /** The known name that shares most of its letters' order with a misspelt one. */
 function guess(key: string): string {
-  const near = Object.keys(shape).find(
+  const near = Object.keys(settingTypes).find(
     (name) => name.replaceAll('_', '') === key.replaceAll('_', '') || sharesStart(name, key),
   );
   return near === undefined ? '' : `; did you mean SIDELAY_${near}?`;

@@ -19,7 +19,7 @@ export { receiveJmf, refusalJmf } from './engine/receive.js';
 export { reconcileDevice } from './engine/reconcile.js';
 export { keepSweeping, sweep } from './engine/sweep.js';
 export { type Incoming, type TakenIn, takeIn } from './engine/take-in.js';
-export { checkMachines, machines } from './machines/index.js';
+export { checkMachines, machines, ticketStatuses } from './machines/index.js';
 export { type Answer, checkHandlers, type Fetched, type Reception } from './on-message/index.js';
 export * from './ports.js';
 export { checkProcesses, exportTicket, processTicket } from './process/index.js';

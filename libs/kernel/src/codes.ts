@@ -349,6 +349,13 @@ export const codes = {
   PLAN_MISSING: row('There is no plan for this ticket', 409, 201, 'info', 'See the problems listed with it.'),
   // Requests
   NOT_FOUND: row('There is no such thing', 404, 103, 'info', 'Check the identifier; list what there is.'),
+  NOT_ACCEPTABLE: row(
+    'Not to be had in that form',
+    406,
+    1,
+    'info',
+    'Ask for a form that the message names, or for any.',
+  ),
   JOB_UNKNOWN: row(
     'No ticket with this JobID',
     404,

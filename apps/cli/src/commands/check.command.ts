@@ -38,13 +38,15 @@ export const check: Command = {
       verdicts.push(verdict(file, await judge(bytes, () => plantOf(call), executing)));
     }
     verdicts.push(...unread.map(({ file, problem }) => verdict(file, unreadable(problem))));
+    // What cannot be read was said on stderr; only JSON has to have an answer all the same.
     if (call.values.json) sayJson(call, verdicts);
-    else {
+    else if (files.length > 0) {
       for (const { file, kind, version, ok, problems } of verdicts) {
         call.out(`${file}: ${ok ? 'sound' : 'not sound'} (${kind}${version === null ? '' : ` ${version}`})`);
         for (const problem of problems) call.out(`  ${sayProblem(file, problem).replaceAll('\n', '\n  ')}`);
       }
     }
+    if (files.length === 0) return EXIT.use;
     return verdicts.every(({ ok }) => ok) ? EXIT.done : EXIT.faults;
   },
 };

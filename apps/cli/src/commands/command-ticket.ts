@@ -3,6 +3,7 @@ import { type Command, EXIT } from '../command.js';
 import { Client, refusal } from '../http-client.js';
 import { sayJson } from '../output.js';
 import type { TicketJson } from '../shapes.js';
+import { askOfTicket } from '../ticket-named.js';
 
 /** hold, resume and abort are one command with three names. */
 function ticketCommand(name: 'hold' | 'resume' | 'abort', summary: string): Command {
@@ -15,10 +16,9 @@ function ticketCommand(name: 'hold' | 'resume' | 'abort', summary: string): Comm
     async run(call) {
       const step = text(call, 'step');
       const at = step === undefined ? '' : `/steps/${encodeURIComponent(step)}`;
-      const answer = await new Client(call).ask(
-        `/api/v1/tickets/${encodeURIComponent(call.args[0]!)}${at}/${name}`,
-        { method: 'POST' },
-      );
+      const init = { method: 'POST' };
+      const answer = await askOfTicket(call, new Client(call), call.args[0]!, `${at}/${name}`, init);
+      if (answer === null) return EXIT.faults;
       if (answer.status >= 300) {
         call.err(refusal(answer));
         return EXIT.faults;

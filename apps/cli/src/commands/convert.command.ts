@@ -42,8 +42,13 @@ export const convert: Command = {
     const to = generationOf(call);
     const form = formOf(call);
     const node = text(call, 'node');
-    const [read] = readFiles(call).files;
-    const { file, bytes } = read!;
+    const { files, unread } = readFiles(call);
+    const [read] = files;
+    if (read === undefined) {
+      if (call.values.json) sayJson(call, nothing(unread.map(({ problem }) => problem)));
+      return EXIT.use;
+    }
+    const { file, bytes } = read;
     const folder = folderOf(call);
     if (node !== undefined && to !== 'xjdf') throw new WrongUse('--node makes an XJDF: say --to xjdf.');
     if (folder !== undefined) {
@@ -171,6 +176,8 @@ function generationOf(call: Call): Generation {
 
 function refused(call: Call, file: string, problems: readonly Problem[]): number {
   for (const problem of problems) call.err(sayProblem(file, problem));
-  if (call.values.json) sayJson(call, { document: null, lost: [], problems });
+  if (call.values.json) sayJson(call, nothing(problems));
   return EXIT.faults;
 }
+
+const nothing = (problems: readonly Problem[]) => ({ document: null, lost: [], problems });

@@ -28,6 +28,7 @@ export const plan: Command = {
     }
     if (call.values.json) sayJson(call, documentOf(jobs, unread));
     else for (const job of jobs) if (job.plan !== null) call.out(`${describePlan(job.plan)}\n`);
+    if (files.length === 0) return EXIT.use;
     return unread.length > 0 || jobs.some((job) => job.plan === null) ? EXIT.faults : EXIT.done;
   },
 };

@@ -4,6 +4,7 @@ import { Client, refusal } from '../http-client.js';
 import { sayJson } from '../output.js';
 import { sayProblem } from '../say-problems.js';
 import { bar, type StepJson, stepPct, type TicketJson } from '../shapes.js';
+import { askOfTicket } from '../ticket-named.js';
 
 export const show: Command = {
   name: 'show',
@@ -12,7 +13,8 @@ export const show: Command = {
   options: { ...asJson, ...atServer },
   takes: [1, 1],
   async run(call) {
-    const answer = await new Client(call).ask(`/api/v1/tickets/${encodeURIComponent(call.args[0]!)}`);
+    const answer = await askOfTicket(call, new Client(call), call.args[0]!);
+    if (answer === null) return EXIT.faults;
     if (answer.status >= 300) {
       call.err(refusal(answer));
       return EXIT.faults;

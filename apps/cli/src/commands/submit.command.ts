@@ -41,6 +41,7 @@ export const submit: Command = {
       outcomes.push({ file, http: 0, ticket: null, status: null, problems: [problem] });
     }
     if (call.values.json) sayJson(call, outcomes);
+    if (files.length === 0) return EXIT.use;
     return outcomes.every(taken) ? EXIT.done : EXIT.faults;
   },
 };

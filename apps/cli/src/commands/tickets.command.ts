@@ -1,5 +1,6 @@
+import { ticketStatuses } from '#libs/flow';
 import { asJson, atServer, text } from '../args.js';
-import { type Command, EXIT } from '../command.js';
+import { type Command, EXIT, WrongUse } from '../command.js';
 import { Client, refusal } from '../http-client.js';
 import { sayJson } from '../output.js';
 import { bar, type TicketJson } from '../shapes.js';
@@ -11,6 +12,10 @@ export const tickets: Command = {
   options: { ...asJson, ...atServer, status: { type: 'string' }, q: { type: 'string' } },
   takes: [0, 0],
   async run(call) {
+    const status = text(call, 'status');
+    if (status !== undefined && !ticketStatuses.some((known) => known === status)) {
+      throw new WrongUse(`There is no status ${status}: ${ticketStatuses.join(', ')}.`);
+    }
     const client = new Client(call);
     const query = new URLSearchParams({ limit: '200' });
     for (const key of ['status', 'q']) {

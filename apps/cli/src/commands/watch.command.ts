@@ -5,6 +5,7 @@ import { readEvents } from '../event-stream.js';
 import { Client, refusal } from '../http-client.js';
 import { LiveView } from '../live-view.js';
 import type { TicketJson } from '../shapes.js';
+import { askOfTicket } from '../ticket-named.js';
 
 /** An event in its envelope (contract section 5). */
 interface CloudEvent {
@@ -26,7 +27,14 @@ export const watch: Command = {
   takes: [0, 1],
   async run(call) {
     const client = new Client(call);
-    const ticketId = call.args[0] ?? null;
+    const [named] = call.args;
+    const found = named === undefined ? undefined : await askOfTicket(call, client, named);
+    if (found === null) return EXIT.faults;
+    if (found !== undefined && found.status >= 300) {
+      call.err(refusal(found));
+      return EXIT.faults;
+    }
+    const ticketId = found?.json<TicketJson>().id ?? null;
     const view = new LiveView(call);
     const query = ticketId === null ? '' : `?ticket=${encodeURIComponent(ticketId)}`;
     for await (const heard of readEvents(client, `/api/v1/events${query}`)) {

@@ -35,14 +35,14 @@ export const routes: readonly Route[] = [
     method: 'get',
     path: '/api/v1/tickets/{id}/document',
     summary:
-      'The ticket as JDF, or XJDF if Accept says so, with its audits; Accept multipart/related or application/zip: with the files it came with',
+      'The ticket as JDF, or XJDF if Accept says so, with its audits; Accept multipart/related or application/zip: with the files it came with; a rejected one as it came',
     answers: 'application/vnd.cip4-jdf+xml',
   },
   { method: 'get', path: '/api/v1/tickets/{id}/plan', summary: 'The plan document' },
   {
     method: 'get',
     path: '/api/v1/tickets/{id}/story',
-    summary: 'Every event, sentence by sentence',
+    summary: 'Every event, sentence by sentence, each page in the order of time',
     query: ['cursor', 'limit'],
   },
   { method: 'get', path: '/api/v1/tickets/{id}/consumption', summary: 'Planned against used' },

@@ -3,23 +3,20 @@ import type { FastifyReply, FastifyRequest } from 'fastify';
 import {
   command,
   consumptionView,
-  exportTicket,
+  inOrderOfTime,
   sentenceOf,
   type TicketFile,
   takeIn,
+  ticketStatuses,
   ticketView,
   workAtBench,
 } from '#libs/flow';
-import { convertDocument, parseXml, writeXml } from '#libs/jdf';
 import { isoTime } from '#libs/kernel';
-import type { Package } from '#libs/wire';
-import { ticketPackage } from '../export/ticket-package.js';
-import { returnedTickets } from '../intake/returned-tickets.js';
 import { sha256, unpack } from '../intake/unpack.js';
 import { RUNTIME, type Runtime } from '../runtime.js';
-import { prefersXjdf } from './accept.js';
 import { cursorPage, ifMatch, limitOf, okOr, parseJsonBody, withTag } from './answers.js';
 import { benchCounts } from './bodies.js';
+import { documentAnswer } from './document-answer.js';
 import { HttpProblem } from './problem.js';
 
 /** Verbs of a ticket or step that people give. */
@@ -28,12 +25,6 @@ const BENCH = ['start', 'pause', 'finish'] as const;
 /** What a ticket can come as; what it really is, its own bytes say. */
 const ACCEPTED =
   /^(application\/(vnd\.cip4-x?jdf\+xml|xml|json|zip|octet-stream)|text\/(xml|plain)|multipart\/related)\s*(;|$)/i;
-
-/** The package that is asked for, or null for the bare ticket. */
-function containerOf(accept: string): Package['container'] | null {
-  if (/multipart\/related/i.test(accept)) return 'multipart';
-  return /application\/zip/i.test(accept) ? 'zip' : null;
-}
 
 @Controller('api/v1/tickets')
 export class TicketsController {
@@ -91,6 +82,10 @@ export class TicketsController {
     @Query('cursor') cursor?: string,
     @Query('limit') limit?: string,
   ): Promise<unknown> {
+    if (status !== undefined && !ticketStatuses.some((known) => known === status)) {
+      const detail = `A ticket is never "${status}"; it is ${ticketStatuses.join(', ')}.`;
+      throw new HttpProblem('REQUEST_INVALID', detail);
+    }
     const page = await this.runtime.store.tickets({ status, q, cursor, limit: limitOf(limit) });
     return cursorPage(page, ticketView);
   }
@@ -113,36 +108,12 @@ export class TicketsController {
     @Req() request: FastifyRequest,
     @Res() reply: FastifyReply,
   ): Promise<void> {
-    const file = await this.file(id);
-    const original = await this.runtime.store.document(file.ticket.documentId);
-    const accept = request.headers.accept ?? '*/*';
-    if (file.ticket.plan === null) {
-      // A rejected document is given back as it came.
-      void reply
-        .header('content-type', original?.mediaType ?? 'application/octet-stream')
-        .send(Buffer.from(original?.bytes ?? []));
-      return;
-    }
-    const { version, clock, ports } = this.runtime;
-    const now = clock.now();
-    const ticket = await ports.ticketDocument(file);
-    const returned = await returnedTickets(ports.store, file);
-    const exported = okOr(exportTicket(file, ticket, { now, version, plant: ports.plant, returned }));
-    const newer = prefersXjdf(accept);
-    const container = containerOf(accept);
-    if (container !== null) {
-      const leaving = newer
-        ? ({ text: asXjdf(exported), generation: 'xjdf' } as const)
-        : ({ text: exported, generation: 'jdf' } as const);
-      const pack = await ticketPackage(leaving, original, file.ticket.documentPart, container, {
-        ids: ports.ids,
-        now,
-      });
-      void reply.header('content-type', pack.contentType).send(Buffer.from(pack.bytes));
-      return;
-    }
-    const type = `application/vnd.cip4-${newer ? 'xjdf' : 'jdf'}+xml; charset=utf-8`;
-    void reply.header('content-type', type).send(newer ? asXjdf(exported) : exported);
+    const { contentType, body } = await documentAnswer(
+      this.runtime,
+      await this.file(id),
+      request.headers.accept ?? '*/*',
+    );
+    void reply.header('content-type', contentType).send(body);
   }
 
   @Get(':id/story')
@@ -155,7 +126,7 @@ export class TicketsController {
     const size = limitOf(limit, 500);
     const events = await this.runtime.store.eventsAfter(Number(cursor ?? 0) || 0, size, { ticketId: id });
     return {
-      items: events.map((event) => ({
+      items: inOrderOfTime(events).map((event) => ({
         id: String(event.position),
         time: isoTime(event.time),
         type: event.type,
@@ -214,10 +185,4 @@ export class TicketsController {
     if (file === null) throw new HttpProblem('NOT_FOUND', `There is no ticket ${id}.`);
     return file;
   }
-}
-
-/** The ticket in the newer generation; what that cannot say stays in the JDF. */
-function asXjdf(exported: string): string {
-  const converted = convertDocument(okOr(parseXml(exported)), 'xjdf');
-  return writeXml(okOr(converted).doc);
 }

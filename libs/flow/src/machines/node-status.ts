@@ -1,4 +1,4 @@
-import type { NodeStatus } from '../state/ticket.js';
+import type { NodeStatus, TicketStatus } from '../state/ticket.js';
 import type { Machine } from './machine.js';
 
 /**
@@ -20,3 +20,9 @@ export const nodeStatus: Machine<NodeStatus> = {
     Aborted: [],
   },
 };
+
+/** What a ticket can be: the statuses of its node that occur here, and Rejected. */
+export const ticketStatuses: readonly TicketStatus[] = [
+  ...(Object.keys(nodeStatus.moves) as NodeStatus[]),
+  'Rejected',
+];

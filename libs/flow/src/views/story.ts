@@ -49,3 +49,8 @@ const sentences: Readonly<Record<EventType, Sentence>> = {
 export function sentenceOf(event: LoggedEvent): string {
   return sentences[event.type](event.data, event);
 }
+
+/** Events in the order in which they happened: a device's word may be written down later than what it tells of. */
+export function inOrderOfTime<E extends Pick<LoggedEvent, 'time' | 'position'>>(events: readonly E[]): E[] {
+  return events.toSorted((a, b) => a.time - b.time || a.position - b.position);
+}

@@ -6,6 +6,11 @@ export interface StoryDay {
   readonly sentences: readonly (Sentence & { readonly clock: string })[];
 }
 
+/** Sentences in the order in which things happened; what is told of one moment, in the order of the log. */
+export function inOrderOfTime(told: readonly Sentence[]): Sentence[] {
+  return told.toSorted((a, b) => instantOf(a.time) - instantOf(b.time) || Number(a.id) - Number(b.id));
+}
+
 /**
  * The story by days. A run tells its count every few seconds: unless all are wanted, only the last count before another
  * thing happens to the step is told, moves of stock are left to the table of consumption, and what a device says of itself

@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { ask } from '../../server/ask.js';
 import type { Listing, Sentence } from '../../server/shapes.js';
 import { words } from '../../words/index.js';
-import { storyDays } from './story-days.js';
+import { inOrderOfTime, storyDays } from './story-days.js';
 
 /** The job told as sentences, oldest first. New sentences are asked for behind the last one known. */
 export function Story({ ticketId, revision }: { ticketId: string; revision: number }) {
@@ -29,8 +29,8 @@ export function Story({ ticketId, revision }: { ticketId: string; revision: numb
         if (!answer.ok || reading.current !== mine) break;
         const { items, next } = answer.value;
         if (items.length > 0) {
-          mine.last = items.at(-1)!.id;
-          setTold((before) => [...before, ...items]);
+          mine.last = String(Math.max(...items.map(({ id }) => Number(id))));
+          setTold((before) => inOrderOfTime([...before, ...items]));
         }
         more = next !== null || mine.again;
       }
