@@ -21,8 +21,8 @@ import {
   type XmlDocument,
 } from '#libs/jdf';
 import { bookletPlan, cardPlan } from '../kit/booklet-plan.js';
-import { coveredPlan, gluedPlan } from '../kit/covered-plan.js';
 import { demoPlant } from '../kit/demo-plant.js';
+import { coveredPlan, creasedPlan, gluedPlan, leafletPlan } from '../kit/planned-jobs.js';
 import { sectionsPlan } from '../kit/sections-plan.js';
 import { type FileState, MONDAY, storedDocument, ticketFile } from '../kit/ticket-files.js';
 import { DEVICE_NOTE, workedTicket } from '../kit/worked-ticket.js';
@@ -104,6 +104,10 @@ function demoDocuments(): readonly { file: string; bytes: Uint8Array }[] {
 
 const documents: Record<string, string> = {};
 const forDevices = new Set<string>();
+// The sample asks for sixteen pages, which no leaflet has.
+for (const [name, plan] of Object.entries({ leaflet: leafletPlan(), creased: creasedPlan() })) {
+  leaving(name, plan, 'order', inputs.order.original);
+}
 for (const [planName, plan] of Object.entries(plans)) {
   for (const [inputName, { kind, original }] of Object.entries(inputs)) {
     leaving(`${planName}-${inputName}`, plan, kind, original);

@@ -168,6 +168,8 @@ export interface FolderDefinition extends DeviceBase {
   repeatSetupS: number;
   /** Heaviest paper by number of folds; the last entry holds for more. */
   maxGsmByFolds: number[];
+  /** Creases heavier paper before it folds it. */
+  scoring?: boolean;
   overs: Overs;
 }
 

@@ -8,6 +8,8 @@ export interface FolderSetting {
   folds: PlanFold[];
   setupS: number;
   sheetsPerHour: number;
+  /** Too heavy to be folded as it is: the folder creases it first. */
+  creased: boolean;
 }
 
 /** The direction of a fold, all that decides which units can make it. */
@@ -70,7 +72,9 @@ export function setFolder(
     return `${folder.name} takes ${folder.minSheetWidthMm} × ${folder.minSheetLengthMm} mm at least, the piece is ${across} × ${along} mm`;
   }
   const limit = heaviestToFold(folder, moves.length);
-  if (gsm > limit) {
+  // Paper that must be creased is folded once: more folds break it (common practice, no source).
+  const creased = gsm > limit && folder.scoring === true && moves.length === 1;
+  if (gsm > limit && !creased) {
     return `${folder.name} folds paper up to ${limit} g/m² ${moves.length} times, the stock has ${gsm} g/m²`;
   }
   const units = unitsFor(folder, moves);
@@ -98,5 +102,5 @@ export function setFolder(
     }),
   );
   const mPerHour = folder.infeedMPerMin * 60 * folder.speedFactor;
-  return { folder, folds, setupS, sheetsPerHour: (mPerHour * 1000) / (along + folder.gapMm) };
+  return { folder, folds, setupS, creased, sheetsPerHour: (mPerHour * 1000) / (along + folder.gapMm) };
 }

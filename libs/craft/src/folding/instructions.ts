@@ -1,5 +1,6 @@
 import { roundTo } from '#libs/kernel';
 import { foldedGrid, type GridFold, type MovingPart } from '../imposition/fold-pile.js';
+import type { LeafletScheme } from '../imposition/leaflet.js';
 import { oppositeRotation, turnedSize } from '../layouts/geometry.js';
 import type { SectionBlock, SectionLayout } from '../layouts/place-section.js';
 import type { Rotation } from '../plan.js';
@@ -42,14 +43,32 @@ export function foldMoves(layout: SectionLayout, block: SectionBlock): FoldMove[
   const back = oppositeRotation(rotation);
   const [widthMm, heightMm] = turnedSize(block.widthMm, block.heightMm, back);
   const { left, lower } = marginsUpright(layout, block, back);
-  let x: Extent = { fromMm: 0, toMm: widthMm, lines: form.columnLinesMm.map((at) => at + left) };
-  let y: Extent = { fromMm: 0, toMm: heightMm, lines: form.rowLinesMm.map((at) => at + lower) };
+  return movesThrough(
+    form.scheme.folds,
+    { fromMm: 0, toMm: widthMm, lines: form.columnLinesMm.map((at) => at + left) },
+    { fromMm: 0, toMm: heightMm, lines: form.rowLinesMm.map((at) => at + lower) },
+  );
+}
+
+/** The folds of an open leaflet that lies upright, its lower-left corner at the origin. */
+export function leafletMoves({ columnsMm, rowsMm, folds }: LeafletScheme): FoldMove[] {
+  return movesThrough(folds, panelExtent(columnsMm), panelExtent(rowsMm));
+}
+
+function panelExtent(panelsMm: readonly number[]): Extent {
+  const ends = panelsMm.map((_, i) => panelsMm.slice(0, i + 1).reduce((sum, mm) => sum + mm, 0));
+  return { fromMm: 0, toMm: ends.at(-1) ?? 0, lines: ends.slice(0, -1) };
+}
+
+function movesThrough(folds: readonly GridFold[], across0: Extent, along0: Extent): FoldMove[] {
+  const [columns, rows] = [across0.lines.length + 1, along0.lines.length + 1];
+  let [x, y] = [across0, along0];
   const moves: FoldMove[] = [];
   const done: GridFold[] = [];
-  for (const fold of form.scheme.folds) {
+  for (const fold of folds) {
     const across = fold.moves === 'left' || fold.moves === 'right';
     const extent = across ? x : y;
-    const grid = foldedGrid(form.scheme.columns, form.scheme.rows, done);
+    const grid = foldedGrid(columns, rows, done);
     const lines = across ? grid.columns : grid.rows;
     const lowMoves = fold.moves === 'left' || fold.moves === 'lower';
     const crease = extent.lines[lowMoves ? fold.lines - 1 : lines - fold.lines - 1] ?? 0;

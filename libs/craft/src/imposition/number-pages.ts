@@ -16,6 +16,12 @@ export interface PagePlace {
 /** From which end of the folded pile the pages are counted. */
 export type CountFrom = 'top' | 'bottom';
 
+/**
+ * Where heads point: as a book is read, with the last crease on the left, or up as the folded piece lies, wherever its
+ * last crease is.
+ */
+export type Heads = 'spineLeft' | 'upright';
+
 type Direction = readonly [x: number, y: number];
 
 const headings: readonly [Rotation, Direction][] = [
@@ -52,8 +58,8 @@ const flip = (value: number, mirrored: boolean): number => (mirrored && value !=
  * 2i − 1 and 2i. Source of the procedure: the fold model of the open ticket standard (origin at the lower-left of the
  * folded piece), confirmed by the page lists of its stripping sample.
  */
-export function numberPages(pile: FoldedPile, from: CountFrom): PagePlace[] {
-  const [headX, headY] = headInPile(pile, from);
+export function numberPages(pile: FoldedPile, from: CountFrom, heads: Heads = 'spineLeft'): PagePlace[] {
+  const [headX, headY] = heads === 'upright' ? ([0, 1] as const) : headInPile(pile, from);
   const leaves = from === 'top' ? pile.leaves.toReversed() : pile.leaves;
   return leaves.flatMap((leaf, i) => {
     const head: Direction = [flip(headX, leaf.mirroredX), flip(headY, leaf.mirroredY)];
@@ -77,7 +83,8 @@ export function pagesByFolding(
   rows: number,
   folds: readonly GridFold[],
   from: CountFrom,
+  heads: Heads = 'spineLeft',
 ): PagePlace[] | null {
   const pile = foldSheet(columns, rows, folds);
-  return pile === null ? null : numberPages(pile, from);
+  return pile === null ? null : numberPages(pile, from, heads);
 }

@@ -1,3 +1,5 @@
+import type { LeafletScheme } from '../imposition/leaflet.js';
+import { pagesByFolding } from '../imposition/number-pages.js';
 import type { Rotation } from '../plan.js';
 import type { Edge, Rect } from './geometry.js';
 
@@ -38,6 +40,37 @@ export function flatForm(widthMm: number, heightMm: number, pages: number): Piec
     rotation: 0,
   };
   return { widthMm, heightMm, panels: [panel], trimMm: noTrim, grain: null };
+}
+
+/** An open leaflet with its front up; null where its folds do not close it to one panel. */
+export function leafletForm(scheme: LeafletScheme): PieceForm | null {
+  const { columnsMm, rowsMm, folds, countFrom, heads } = scheme;
+  const places = pagesByFolding(columnsMm.length, rowsMm.length, folds, countFrom, heads);
+  if (places === null) return null;
+  const before = (sizes: readonly number[], n: number): number =>
+    sizes.slice(0, n).reduce((sum, size) => sum + size, 0);
+  const panels = places
+    .filter(({ side }) => side === 'front')
+    .map(({ column, row, page, rotation }): Panel => {
+      const back = places.find((p) => p.side === 'back' && p.column === column && p.row === row);
+      return {
+        xMm: before(columnsMm, column),
+        yMm: before(rowsMm, row),
+        widthMm: columnsMm[column] ?? 0,
+        heightMm: rowsMm[row] ?? 0,
+        front: page,
+        back: back?.page ?? null,
+        rotation,
+      };
+    });
+  const last = folds.at(-1)?.moves;
+  return {
+    widthMm: before(columnsMm, columnsMm.length),
+    heightMm: before(rowsMm, rowsMm.length),
+    panels,
+    trimMm: noTrim,
+    grain: last === 'left' || last === 'right' ? 'y' : 'x',
+  };
 }
 
 export interface CoverSize {

@@ -35,6 +35,7 @@ export function planCover(job: Job, want: CoverWant): CoverPlan | null | Reason[
     needed: want.needed,
     unit: 'blocks',
     next: want.next,
+    grainFirst: true,
   };
   const found = pieceWays(part, work);
   if ('severity' in found) return found;

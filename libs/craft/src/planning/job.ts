@@ -45,7 +45,7 @@ export interface Reason {
 function notYet(path: string, what: string): Problem {
   return error('PLAN_NOT_YET', `${what} cannot be planned by this version.`, {
     path,
-    hint: 'Planned now: SaddleStitch with or without a cover of its own, SoftCover, and flat work of one or two pages.',
+    hint: 'Planned now: SaddleStitch with or without a cover of its own, SoftCover, leaflets, and flat work of one or two pages.',
   });
 }
 
@@ -66,9 +66,11 @@ function kindProblems(order: Order): Problem[] {
   if (order.versions !== undefined && order.versions.length > 0) {
     problems.push(notYet('/versions', 'Work in several versions'));
   }
-  if (order.folds !== undefined) problems.push(notYet('/folds', 'A leaflet with its own folds'));
-  if (order.foldCatalog !== undefined && order.foldCatalog !== 'F2-1') {
-    problems.push(notYet('/foldCatalog', `A leaflet folded as ${order.foldCatalog}`));
+  if (order.binding !== 'None' && (order.folds !== undefined || order.foldCatalog !== undefined)) {
+    const path = order.folds === undefined ? '/foldCatalog' : '/folds';
+    problems.push(
+      wrong(path, 'Only work that is not bound is folded as a leaflet.', 'Name no fold, or bind nothing.'),
+    );
   }
   return problems;
 }

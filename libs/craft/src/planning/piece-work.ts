@@ -20,6 +20,8 @@ export interface PieceWork {
   unit: 'copies' | 'blocks';
   /** Id of the step that takes them; null where they are finished. */
   next: string | null;
+  /** Fibres along the fold count more than the price. */
+  grainFirst: boolean;
 }
 
 /** One press and layout for pieces. */
@@ -102,7 +104,7 @@ function acrossGrain(job: PartJob, layout: PieceLayout): boolean {
   return grainAxis(area.sheetWidthMm, area.sheetHeightMm, job.part.stock.grain) !== wanted;
 }
 
-/** All presses and layouts that can make the pieces: with the grain first, then by price. */
+/** All presses and layouts that can make the pieces: with the grain first where that is wanted, then by price. */
 export function pieceWays(job: PartJob, work: PieceWork): { ways: PieceWay[]; reasons: Reason[] } | Problem {
   const { choices, reasons } = pressChoices(job);
   const ways: PieceWay[] = [];
@@ -133,9 +135,8 @@ export function pieceWays(job: PartJob, work: PieceWork): { ways: PieceWay[]; re
       }
     }
   }
-  const sorted = ways.toSorted(
-    (a, b) => Number(a.acrossGrain) - Number(b.acrossGrain) || a.amount - b.amount,
-  );
+  const rank = (way: PieceWay): number => (work.grainFirst ? Number(way.acrossGrain) : 0);
+  const sorted = ways.toSorted((a, b) => rank(a) - rank(b) || a.amount - b.amount);
   return { ways: sorted, reasons };
 }
 

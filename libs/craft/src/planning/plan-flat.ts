@@ -44,6 +44,7 @@ export function flatWays(whole: Job): Found | Problem {
     needed: quantity,
     unit: 'copies',
     next: null,
+    grainFirst: false,
   };
   const found = pieceWays(job, work);
   if ('severity' in found) return found;

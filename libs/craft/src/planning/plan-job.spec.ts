@@ -321,7 +321,6 @@ describe('what cannot be planned', () => {
       { ...flyer, versions: [{ name: 'v', quantity: 300, changes: ['Black'] }] },
       [['PLAN_NOT_YET', '/versions']],
     ],
-    ['a leaflet', { ...flyer, pages: 6, foldCatalog: 'F6-1' }, [['PLAN_NOT_YET', '/foldCatalog']]],
   ])('is refused with its place: %s', (_what, order, expected) => {
     expect(faults(order)).toEqual(expected);
   });
@@ -340,15 +339,13 @@ describe('what cannot be planned', () => {
     ]);
   });
 
-  it('refuses paper that no folder folds', () => {
-    const found = faults({
-      ...brochure,
-      stock: 'silk-250-half-lg',
-      pages: 4,
-      trimWidthMm: 148,
-      trimHeightMm: 210,
-    });
-    expect(found.map(([, path]) => path)).toContain('/stock');
+  it('creases paper that breaks when it is folded, and refuses it where no folder does', () => {
+    const heavy = { ...brochure, stock: 'silk-250-half-lg', pages: 4, trimWidthMm: 148, trimHeightMm: 210 };
+    const fold = plan(heavy).steps.find((s) => s.id === 'fold-1');
+    expect([fold?.types, fold?.device]).toEqual([['Creasing', 'Folding'], 'folder-small']);
+    const large = plant.devices.filter((d) => d.id !== 'folder-small');
+    const planned = planJob(heavy, { ...plant, devices: large });
+    expect(planned.ok ? [] : planned.problems.map(({ path }) => path)).toContain('/stock');
   });
 
   it('refuses a book thicker than the stitcher takes', () => {

@@ -1,4 +1,5 @@
 import { done, error, type Problem, type Result, refuse, roundTo, warning } from '#libs/kernel';
+import { leafletCodes } from '../imposition/leaflet.js';
 import type { Order } from '../order.js';
 import type { Plan, PlanAlternative, PlanProductPart } from '../plan.js';
 import type { Plant, PressState, PressStates } from '../plant.js';
@@ -7,6 +8,7 @@ import { addCautions } from './cautions.js';
 import { type Job, type Part, type Reason, readJob } from './job.js';
 import { flatWays } from './plan-flat.js';
 import { gluedWays } from './plan-glued.js';
+import { leafletWays } from './plan-leaflet.js';
 import { saddleWays } from './plan-saddle.js';
 import { draftPrice, inkGrams, paperMassKg, platesOf, sheetsOf } from './totals.js';
 
@@ -65,7 +67,9 @@ export function planOnPress(order: Order, plant: Plant, context: PlanContext = {
 function waysToMake(job: Job): Found | Problem {
   if (job.order.binding === 'SaddleStitch') return saddleWays(job);
   if (job.order.binding === 'SoftCover') return gluedWays(job);
-  return flatWays(job);
+  const { foldCatalog, folds } = job.order;
+  const isFolded = folds !== undefined || (foldCatalog !== undefined && foldCatalog !== 'F2-1');
+  return isFolded ? leafletWays(job) : flatWays(job);
 }
 
 function impossible(reasons: readonly Reason[]): Problem[] {
@@ -81,6 +85,9 @@ function impossible(reasons: readonly Reason[]): Problem[] {
 function hintFor(path: string): string {
   if (path.startsWith('/inks')) return 'Name inks that one press has, as many a side as it has units.';
   if (path === '/stock') return 'Another stock, sheet size or grammage may do.';
+  if (path === '/foldCatalog' || path === '/folds') {
+    return `Codes that are planned: ${leafletCodes.join(', ')}; any other fold is given as a list in "folds".`;
+  }
   if (path === '/pages') return 'Fewer pages or thinner paper may do.';
   return 'A smaller format or a larger sheet may do.';
 }

@@ -208,7 +208,7 @@ function addFoldStep(
   draft.overs.push({ step: id, ...folder.overs });
   return addStep(draft, {
     id,
-    types: ['Folding'],
+    types: setting.creased ? ['Creasing', 'Folding'] : ['Folding'],
     device: folder.id,
     signature: section.name,
     setupS: repeat ? Math.min(folder.repeatSetupS, setting.setupS) : setting.setupS,

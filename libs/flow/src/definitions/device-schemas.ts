@@ -126,6 +126,7 @@ export const folderSchema = z.strictObject({
   speedFactor: factor,
   setupS: z.record(z.string().regex(/^(parallel|rightAngle)[1-9]$/), seconds),
   repeatSetupS: seconds,
+  scoring: z.boolean().optional().describe('Creases heavier paper before it folds it.'),
   maxGsmByFolds: z.array(gsm).min(1),
   overs,
 });

@@ -5,6 +5,7 @@ import type { TicketFile } from '../state/ticket.js';
 import { collecting } from './collecting.process.js';
 import { conventionalPrinting } from './conventional-printing.process.js';
 import { coverApplication } from './cover-application.process.js';
+import { creasing } from './creasing.process.js';
 import { cutting } from './cutting.process.js';
 import { folding } from './folding.process.js';
 import { gathering } from './gathering.process.js';
@@ -43,6 +44,7 @@ export const processes: readonly ProcessType[] = [
   imageSetting,
   conventionalPrinting,
   cutting,
+  creasing,
   folding,
   collecting,
   stitching,

@@ -13,6 +13,7 @@ export const processNames = [
   'ImageSetting',
   'ConventionalPrinting',
   'Cutting',
+  'Creasing',
   'Folding',
   'Collecting',
   'Stitching',

@@ -62,6 +62,12 @@ function position(place: Place): XmlElement {
   return element('Position', { AbsoluteBox: points(xMm, yMm, xMm + widthMm, yMm + heightMm) });
 }
 
+function isEven(sheet: PlanSheet, signatures: readonly string[]): boolean {
+  const cells = [...sheet.front, ...sheet.back].filter((cell) => signatures.includes(cell.signature));
+  const sizes = cells.map((cell) => [cell.widthMm, cell.heightMm].sort((a, b) => a - b).join());
+  return new Set(sizes).size <= 1;
+}
+
 function cellParams(plan: Plan, sheet: PlanSheet, places: readonly Place[]): XmlElement {
   const { headMm, footMm, faceMm } = plan.binding.trim;
   const names = places.map((place) => place.signature);
@@ -71,7 +77,8 @@ function cellParams(plan: Plan, sheet: PlanSheet, places: readonly Place[]): Xml
   const bound = plan.binding.kind !== 'None';
   const lip = folding?.lipMm === undefined ? undefined : points(folding.lipMm);
   return element('StripCellParams', {
-    TrimSize: points(part.trimWidthMm, part.trimHeightMm),
+    // Panels of a leaflet that is wrapped differ; one size would be wrong for some of them.
+    TrimSize: isEven(sheet, names) ? points(part.trimWidthMm, part.trimHeightMm) : undefined,
     BleedHead: points(sheet.bleedMm),
     BleedFoot: points(sheet.bleedMm),
     BleedFace: points(sheet.bleedMm),

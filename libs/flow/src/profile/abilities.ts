@@ -6,7 +6,7 @@ const byKind: Readonly<Record<DeviceKind, readonly string[]>> = {
   platesetter: ['ImageSetting'],
   press: ['ConventionalPrinting'],
   guillotine: ['Cutting', 'Trimming'],
-  folder: ['Folding'],
+  folder: ['Creasing', 'Folding'],
   stitcher: ['Collecting', 'Stitching', 'Trimming'],
   binder: ['Gathering', 'SpinePreparation', 'Gluing', 'CoverApplication'],
   bench: [],

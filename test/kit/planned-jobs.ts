@@ -20,6 +20,18 @@ const songs: Order = {
   },
 };
 
+const { cover: _cover, ...uncovered } = songs;
+const leaflet: Order = {
+  ...uncovered,
+  jobId: 'J-2500',
+  name: 'Workshops',
+  trimWidthMm: 99.5,
+  pages: 6,
+  binding: 'None',
+  foldCatalog: 'F6-1',
+  stock: 'silk-135-half-lg',
+};
+
 function planned(order: Order): Plan {
   const plan = planJob(order, demoPlant());
   if (!plan.ok) throw new Error(JSON.stringify(plan.problems));
@@ -32,3 +44,8 @@ export const coveredPlan = (): Plan => planned(songs);
 /** A script with a glued spine as the planner makes it; sizes are invented. */
 export const gluedPlan = (): Plan =>
   planned({ ...songs, jobId: 'J-150', pages: 96, binding: 'SoftCover', stock: 'book-80-full-lg' });
+
+/** A wrap-folded leaflet as the planner makes it, and one of heavy paper that is creased; sizes are invented. */
+export const leafletPlan = (): Plan => planned(leaflet);
+export const creasedPlan = (): Plan =>
+  planned({ ...leaflet, trimWidthMm: 148, pages: 4, foldCatalog: 'F4-1', stock: 'silk-250-half-lg' });
