@@ -2,8 +2,8 @@
  * `npm run bench [-- NAME…] [--json FILE]`: runs test/bench/*.bench.mjs one after another on a fresh build.
  *
  * A bench exports `name`, `unit`, `better` ('higher' | 'lower'), `target` (of the ratio, or null), `note` and
- * `run()`, which answers `{ ours, peer }` measured in the same run. Printed: a table, then one JSON line a bench
- * (contract, section 1); `--json FILE` writes the lines to a file too. Exit 1 when a bench breaks, 2 on wrong use;
+ * `run()`, which answers `{ ours, peer }` measured in the same run. Printed: a table, then one JSON line a bench;
+ * `--json FILE` writes the lines to a file too. Exit 1 when a bench breaks, 2 on wrong use;
  * a missed target is shown and is no failure, since it may be the machine's.
  */
 import { spawnSync } from 'node:child_process';

@@ -148,8 +148,8 @@ describe('a new job', () => {
     await page.locator('#order-stock').fill('silk-115-full-sg');
   };
 
-  // Field names: contract section 8.
-  it('is sent as the JSON order of the contract', async () => {
+  // Field names are those of the JSON order.
+  it('is sent as a JSON order', async () => {
     server.orderAnswer = { status: 201, body: server.tickets.get('0195a001') };
     await write();
     await page.getByRole('button', { name: 'Send the order' }).click();

@@ -3,14 +3,7 @@
  * with shared and own resources, partitions by sheet and content of a foreign namespace. Our own invention throughout.
  */
 import fc from 'fast-check';
-import {
-  attributeOf,
-  descendants,
-  type PartKeys,
-  parseXml,
-  type XmlDocument,
-  type XmlElement,
-} from '#libs/jdf';
+import { attributeOf, descendants, type PartKeys, type XmlDocument, type XmlElement } from '#libs/jdf';
 
 /** Processes that take one Component and make one, with their parameters. Source: the official JDF schema. */
 const PROCESSES = ['Cutting', 'Folding', 'Trimming', 'Stitching'] as const;
@@ -168,12 +161,6 @@ ${tag(
 `,
 )}
 `;
-}
-
-export function parsedTicket(text: string): XmlDocument {
-  const result = parseXml(text);
-  if (!result.ok) throw new Error(JSON.stringify(result.problems));
-  return result.value;
 }
 
 /** One thing to be spawned, edited and merged, with what is spawned from it in turn. */

@@ -1,5 +1,5 @@
 /**
- * Reads a plan as somebody would who has only the outside contract (section 4): folds paper by its numbers, cuts by its
+ * Reads a plan as somebody would who has only the plan document: folds paper by its numbers, cuts by its
  * numbers, and says what comes out. Shares no code with the planner.
  */
 import type { Plan, PlanCell, PlanFolding, PlanSheet } from '#libs/craft';

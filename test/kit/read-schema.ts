@@ -2,7 +2,8 @@
 import { readFileSync } from 'node:fs';
 import { attributeOf, childElements, parseXml, type XmlElement } from '#libs/jdf';
 
-const XS = 'http://www.w3.org/2001/XMLSchema';
+/** The namespace of XML Schema itself (W3C). */
+export const XS = 'http://www.w3.org/2001/XMLSchema';
 const PARTICLES = new Set(['sequence', 'choice', 'group', 'any', 'element']);
 
 export interface SchemaAttribute {

@@ -1,18 +1,14 @@
 /** Work on parts of a random ticket, done elsewhere: spawned, edited, merged back. */
 import { merge, spawn, writeXml, type XmlDocument } from '#libs/jdf';
-import { parsedTicket, schedulesOf, type TicketPlan, type Work } from './random-tickets.js';
+import { schedulesOf, type TicketPlan, type Work } from './random-tickets.js';
 import { edited } from './ticket-edits.js';
+import { parsedXml, valueIn } from './value-in.js';
 
 const START = Date.UTC(2026, 4, 3, 8);
 const agent = { name: 'test' };
 
-function value<T>(result: { ok: true; value: T } | { ok: false; problems: readonly unknown[] }): T {
-  if (!result.ok) throw new Error(JSON.stringify(result.problems));
-  return result.value;
-}
-
 /** As it comes back from elsewhere: written and read again. */
-const sent = (doc: XmlDocument): XmlDocument => parsedTicket(writeXml(doc));
+const sent = (doc: XmlDocument): XmlDocument => parsedXml(writeXml(doc));
 
 /** In which order the pieces come back. */
 export type Order = (count: number) => readonly number[];
@@ -33,7 +29,7 @@ export function workedOutside(
     const { nodeId, spawnId, parts } = one;
     const readWrite = schedulesOf(plan, one);
     const options = { at: START, agent, spawnId, readWrite, ...(parts.length > 0 ? { parts } : {}) };
-    const out = value(spawn(parent, { nodeId }, options));
+    const out = valueIn(spawn(parent, { nodeId }, options));
     see(out.parent);
     see(out.child);
     parent = out.parent;
@@ -41,7 +37,7 @@ export function workedOutside(
     children.push(workedOutside(plan, done, one.inner, order, see));
   }
   for (const [turn, i] of order(work.length).entries()) {
-    parent = value(merge(parent, sent(children[i]!), { at: START + turn * 1000, agent }));
+    parent = valueIn(merge(parent, sent(children[i]!), { at: START + turn * 1000, agent }));
     see(parent);
   }
   return parent;

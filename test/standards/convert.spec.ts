@@ -8,7 +8,6 @@ import {
   checkDocument,
   convertDocument,
   descendants,
-  parseXml,
   pathOf,
   replaceElements,
   withAttributes,
@@ -17,14 +16,9 @@ import {
   type XmlElement,
 } from '#libs/jdf';
 import { type Random, seededRandom } from '#libs/kernel';
+import { parsedXml } from '../kit/value-in.js';
 import { allSamples, bytesOf, type Sample } from './samples.js';
 import { schemaFaults } from './xmllint.js';
-
-function read(bytes: Uint8Array | string): XmlDocument {
-  const parsed = parseXml(bytes);
-  if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
-  return parsed.value;
-}
 
 function convert(doc: XmlDocument, to: 'jdf' | 'xjdf'): Converted {
   const converted = convertDocument(doc, to);
@@ -32,7 +26,7 @@ function convert(doc: XmlDocument, to: 'jdf' | 'xjdf'): Converted {
   return converted.value;
 }
 
-/** Documents whose messages the other generation has not (standard reference, section 7.3): all of them must be listed. */
+/** Documents whose messages the other generation has not: all of them must be listed. */
 const WITHOUT_COUNTERPART = [
   'jdf/samples/jmf/acknowledgeMessage.jmf', // no Acknowledge
   'jdf/samples/jmf/customQuery.jmf', // a foreign message; so are the next two
@@ -89,7 +83,7 @@ const BY_ITSELF = new Set([
 ]);
 /** What is worked out on the other side: a box is a size and a place. The way there and back shows that it is right. */
 const WORKED_OUT = new Set(['CutBlock/Box']);
-/** One value in two spellings (standard reference, sections 2.3, 7.2 and 7.3). */
+/** One value in two spellings: the closed lists of the two schemas. */
 const SPELLED: Readonly<Record<string, readonly string[]>> = {
   Glossy: ['Gloss'],
   Gloss: ['Glossy'],
@@ -99,7 +93,7 @@ const SPELLED: Readonly<Record<string, readonly string[]>> = {
   Offline: ['Down'],
 };
 
-/** What goes by another name on the other side (standard reference, sections 7.1 to 7.3). */
+/** What goes by another name on the other side: attributes of the two schemas. */
 const RENAMED: Readonly<Record<string, readonly string[]>> = {
   ActualAmount: ['Amount'],
   Amount: ['ActualAmount'],
@@ -194,7 +188,7 @@ function textIn({ children }: XmlDocument['root']): string {
 
 describe.each(SIDES)('converting every %s sample', (_root, to, samples, least) => {
   const made = samples.map((sample) => {
-    const doc = read(bytesOf(sample));
+    const doc = parsedXml(bytesOf(sample));
     return { sample, doc, converted: convert(doc, to) };
   });
 
@@ -238,7 +232,7 @@ it('refuses documents none of whose messages exist in the other generation, each
   expect(samples).toHaveLength(WITHOUT_COUNTERPART.length);
   const codes = samples.map((sample) => {
     const to = sample.path.startsWith('jdf/') ? 'xjdf' : 'jdf';
-    const converted = convertDocument(read(bytesOf(sample)), to);
+    const converted = convertDocument(parsedXml(bytesOf(sample)), to);
     return converted.ok ? 'converted' : converted.problems[0]!.code;
   });
   expect([...new Set(codes)]).toEqual(['JMF_TYPE']);
@@ -264,9 +258,9 @@ describe.each([
   it.each(side(root).map((sample) => [sample.path, sample] as const))(
     '%s says all again that both can say',
     (_path, sample) => {
-      const doc = read(bytesOf(sample));
+      const doc = parsedXml(bytesOf(sample));
       const first = convert(doc, there);
-      const middle = read(writeXml(first.doc));
+      const middle = parsedXml(writeXml(first.doc));
       const second = convert(middle, back);
       const said = new Set([...descendants(second.doc.root)].flatMap((el) => el.attributes.map(spelledOut)));
       const lost = new Set([...first.lost.map(({ path }) => path)]);
@@ -308,8 +302,8 @@ describe.each(SIDES)('converting damaged %s samples', (_root, to, samples) => {
     const random = seededRandom(2026);
     const documents: Record<string, string> = {};
     for (const sample of samples) {
-      const damagedText = writeXml(damaged(read(bytesOf(sample)), random));
-      const converted = convertDocument(read(damagedText), to);
+      const damagedText = writeXml(damaged(parsedXml(bytesOf(sample)), random));
+      const converted = convertDocument(parsedXml(damagedText), to);
       if (converted.ok) documents[nameOf(sample)] = writeXml(converted.value.doc);
     }
     expect(Object.keys(documents).length).toBeGreaterThan(100);
@@ -321,14 +315,14 @@ describe('XJDF samples from which something was taken that others refer to', () 
   it('become tickets without a reference that leads nowhere, and each is listed', () => {
     let taken = 0;
     for (const sample of side('XJDF')) {
-      const doc = read(bytesOf(sample));
+      const doc = parsedXml(bytesOf(sample));
       const refers = new Set([...descendants(doc.root)].flatMap(referencesOf));
       for (const el of descendants(doc.root)) {
         const id = attributeOf(el, 'ID');
         if (el === doc.root || id === undefined || !refers.has(id)) continue;
         taken++;
         const { doc: made, lost } = convert(replaceElements(doc, new Map([[el, null]])), 'jdf');
-        const { problems } = checkDocument(read(writeXml(made)));
+        const { problems } = checkDocument(parsedXml(writeXml(made)));
         expect([sample.path, id, problems.filter(({ code }) => code === 'JDF_DANGLING')]).toEqual([
           sample.path,
           id,

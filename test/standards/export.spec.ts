@@ -25,6 +25,7 @@ import { demoPlant } from '../kit/demo-plant.js';
 import { coveredPlan, creasedPlan, gluedPlan, leafletPlan } from '../kit/planned-jobs.js';
 import { sectionsPlan } from '../kit/sections-plan.js';
 import { type FileState, MONDAY, storedDocument, ticketFile } from '../kit/ticket-files.js';
+import { valueIn } from '../kit/value-in.js';
 import { DEVICE_NOTE, workedTicket } from '../kit/worked-ticket.js';
 import { bytesOf, samples, textOfSample } from './samples.js';
 import { schemaFaults } from './xmllint.js';
@@ -54,26 +55,23 @@ const plans: Readonly<Record<string, Plan>> = {
 };
 const plant = demoPlant();
 
-function value<T>(result: { ok: true; value: T } | { ok: false; problems: readonly unknown[] }): T {
-  if (!result.ok) throw new Error(JSON.stringify(result.problems));
-  return result.value;
-}
-
 /** Every document that leaves for one ticket: the whole in each state, and each step for its device. */
 function leaving(name: string, plan: Plan, kind: 'order' | 'jdf', original: StoredDocument): void {
   for (const state of states) {
     const file = ticketFile(plan, state, kind);
     const now = MONDAY + 1200 * 60_000;
-    documents[`${name}-${state}.jdf`] = value(exportTicket(file, original, { now, version: '0.1.0', plant }));
+    documents[`${name}-${state}.jdf`] = valueIn(
+      exportTicket(file, original, { now, version: '0.1.0', plant }),
+    );
     for (const step of plan.steps) {
       const device = { now, jmfUrl: 'http://127.0.0.1:7420/jmf', senderId: 'sidelay', plant };
       const sent = `${name}-${state}-${step.id}.jdf`;
-      documents[sent] = value(processTicket(file, original, step.id, device));
+      documents[sent] = valueIn(processTicket(file, original, step.id, device));
       forDevices.add(sent);
     }
     if (state === 'running' || state === 'completed') {
       const all = { now, version: '0.1.0', plant, returned: returnedOf(file, original) };
-      documents[`${name}-${state}-returned.jdf`] = value(exportTicket(file, original, all));
+      documents[`${name}-${state}-returned.jdf`] = valueIn(exportTicket(file, original, all));
     }
   }
 }
@@ -84,7 +82,7 @@ function returnedOf(file: TicketFile, original: StoredDocument): ReadonlyMap<str
   const before = { ...ticketFile(file.ticket.plan!, 'planned', 'jdf'), entries: file.entries };
   return new Map(
     file.entries.map(({ id, stepId }) => {
-      const sent = value(processTicket(before, original, stepId, device));
+      const sent = valueIn(processTicket(before, original, stepId, device));
       const phases = file.phases.filter((phase) => phase.stepId === stepId);
       return [id, new TextEncoder().encode(workedTicket(sent, phases))];
     }),
@@ -120,11 +118,11 @@ for (const { file, bytes } of [...demoDocuments(), { file: 'standard.jdf', bytes
   leaving(file.replace('.', '-'), plan, file.endsWith('.jdf') ? 'jdf' : 'order', original);
   if (!file.endsWith('.jdf')) continue;
   // The same as a ticket of the newer generation, which states how far the job is in NodeInfo.
-  const newer = value(convertDocument(value(parseXml(bytes)), 'xjdf'));
+  const newer = valueIn(convertDocument(valueIn(parseXml(bytes)), 'xjdf'));
   leaving(`${file.replace('.', '-')}-newer`, plan, 'jdf', storedDocument(writeXml(newer.doc), XJDF));
 }
 const parsed = new Map<string, XmlDocument>(
-  Object.entries(documents).map(([name, document]) => [name, value(parseXml(document))]),
+  Object.entries(documents).map(([name, document]) => [name, valueIn(parseXml(document))]),
 );
 
 describe('tickets that leave', () => {
@@ -231,7 +229,7 @@ describe('tickets that leave', () => {
   it('name every plate of the sample ticket once for its press', () => {
     const names = [...parsed.keys()].filter((name) => /^standard-jdf-planned-print/.test(name));
     const leaves = names.flatMap((name) => {
-      const node = value(readProcessNode(parsed.get(name)!));
+      const node = valueIn(readProcessNode(parsed.get(name)!));
       return node.inputs.find((input) => input.name === 'ExposedMedia')?.leaves ?? [];
     });
     const { plan } = readDocument(bytesOf(sample), plant);

@@ -2,9 +2,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import * as jdf from '#libs/jdf';
+import { XS } from '../kit/read-schema.js';
 import { standardsFolder } from './samples.js';
-
-const SCHEMA = 'http://www.w3.org/2001/XMLSchema';
 
 function schema(file: string): jdf.XmlElement {
   const doc = jdf.parseXml(new Uint8Array(readFileSync(join(standardsFolder(), 'jdf', 'schema', file))));
@@ -15,9 +14,7 @@ function schema(file: string): jdf.XmlElement {
 const types = schema('JDFTypes.xsd');
 
 function enumeration(name: string): string[] {
-  const type = jdf
-    .childElements(types, 'simpleType', SCHEMA)
-    .find((el) => jdf.attributeOf(el, 'name') === name);
+  const type = jdf.childElements(types, 'simpleType', XS).find((el) => jdf.attributeOf(el, 'name') === name);
   if (type === undefined) throw new Error(`The schema has no ${name}.`);
   return [...jdf.descendants(type)]
     .filter(({ local }) => local === 'enumeration')

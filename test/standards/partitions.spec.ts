@@ -1,6 +1,6 @@
 /**
- * Partitioned resources of the official samples, read as the samples' own names and comments say. Of those that the
- * standard reference lists in section 1.6, the ones that are in the set at hand.
+ * Partitioned resources of the official samples, read as the samples' own names and comments say. These are the
+ * samples of partitioning that are in the set at hand.
  */
 import {
   attributeOf,

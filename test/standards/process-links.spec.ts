@@ -2,9 +2,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { attributeOf, childElements, descendants, parseXml, processRules, type XmlElement } from '#libs/jdf';
+import { XS } from '../kit/read-schema.js';
 import { standardsFolder } from './samples.js';
 
-const XS = 'http://www.w3.org/2001/XMLSchema';
 const schema = parseXml(readFileSync(join(standardsFolder(), 'jdf/schema/JDFProcess.xsd')));
 if (!schema.ok) throw new Error(JSON.stringify(schema.problems));
 const types = childElements(schema.value.root, 'complexType', XS);

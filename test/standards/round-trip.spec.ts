@@ -6,18 +6,13 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { encodeXml, parseXml, type XmlDocument, type XmlElement, type XmlNode } from '#libs/jdf';
+import { encodeXml, type XmlDocument, type XmlElement, type XmlNode } from '#libs/jdf';
+import { parsedXml } from '../kit/value-in.js';
 import { standardsFolder } from './samples.js';
 
 const paths = (
   JSON.parse(readFileSync(join(standardsFolder(), 'samples.json'), 'utf8')) as { path: string }[]
 ).map(({ path }) => path);
-
-function read(bytes: Uint8Array): XmlDocument {
-  const result = parseXml(bytes);
-  if (!result.ok) throw new Error(JSON.stringify(result.problems));
-  return result.value;
-}
 
 const withEncoding = (text: string, encoding: string): string =>
   `<?xml version="1.0" encoding="${encoding}"?>${text.replace(/^\s*<\?xml\s[^>]*\?>/, '')}`;
@@ -66,9 +61,9 @@ describe('every sample', () => {
     '%s comes back byte for byte in every encoding and with both line ends, and is one document',
     (path) => {
       const bytes = new Uint8Array(readFileSync(join(standardsFolder(), path)));
-      const expected = JSON.stringify(content(read(bytes).root));
+      const expected = JSON.stringify(content(parsedXml(bytes).root));
       for (const [what, variant] of Object.entries(variantsOf(bytes))) {
-        const doc = read(variant);
+        const doc = parsedXml(variant);
         expect([what, Buffer.from(encodeXml(doc)).equals(Buffer.from(variant))]).toEqual([what, true]);
         expect([what, JSON.stringify(content(doc.root)) === expected]).toEqual([what, true]);
       }
@@ -87,7 +82,7 @@ describe('every sample', () => {
           (_, before: string, name: string) => `${before}urn:x:${name.replaceAll(' ', '-')}`,
         );
         const bytes = new TextEncoder().encode(absolute);
-        const doc = read(bytes);
+        const doc = parsedXml(bytes);
         const anew: XmlDocument = { ...doc, root: forgetful(doc.root) as XmlElement };
         const between = `<sample n="${i}"/>`;
         for (const [list, name, file] of [

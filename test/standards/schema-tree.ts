@@ -2,9 +2,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { attributeOf, childElements, descendants, parseXml, type XmlElement } from '#libs/jdf';
+import { XS } from '../kit/read-schema.js';
 import { standardsFolder } from './samples.js';
-
-const XS = 'http://www.w3.org/2001/XMLSchema';
 
 const files = ['Types', 'Core', 'Message', 'Process', 'Resource', 'ResourceElements', 'Capability'];
 

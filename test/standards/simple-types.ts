@@ -4,9 +4,8 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import * as jdf from '#libs/jdf';
+import { XS } from '../kit/read-schema.js';
 import { standardsFolder } from './samples.js';
-
-const XS = 'http://www.w3.org/2001/XMLSchema';
 
 /** Where each generation keeps its simple types. */
 const places = {

@@ -14,8 +14,9 @@ import {
   writeXml,
   type XmlDocument,
 } from '#libs/jdf';
-import { marksLeft, parsedTicket, saidBy, ticketPlans, ticketText, workOf } from '../kit/random-tickets.js';
+import { marksLeft, saidBy, ticketPlans, ticketText, workOf } from '../kit/random-tickets.js';
 import { forwards, workedOutside } from '../kit/spawned-work.js';
+import { parsedXml } from '../kit/value-in.js';
 import { samples, textOfSample } from './samples.js';
 import { schemaFaults } from './xmllint.js';
 
@@ -24,13 +25,13 @@ const documents: Record<string, string> = {};
 const parsed: Record<string, XmlDocument> = {};
 for (const [at, plan] of plans.entries()) {
   const text = ticketText(plan);
-  const doc = parsedTicket(text);
+  const doc = parsedXml(text);
   documents[`plan${at}.jdf`] = text;
   let count = 0;
   workedOutside(plan, doc, workOf(plan), forwards, (seen) => {
     const name = `plan${at}-${count++}.jdf`;
     documents[name] = writeXml(seen);
-    parsed[name] = parsedTicket(documents[name]);
+    parsed[name] = parsedXml(documents[name]);
   });
 }
 
@@ -75,7 +76,7 @@ function grouped(text: string): XmlDocument | null {
   );
   const xmlns = root.attributes.filter(({ name }) => name.startsWith('xmlns'));
   const whole = documentOf({ ...group, attributes: [...group.attributes, ...xmlns] });
-  return parsedTicket(writeXml(whole));
+  return parsedXml(writeXml(whole));
 }
 
 /** Every node inside a sample of the standard, and every sample's root inside a group. */
@@ -101,7 +102,7 @@ describe('nodes of the official samples', () => {
       if (!out.ok) throw new Error(`${path} ${id}: ${JSON.stringify(out.problems)}`);
       written[`${i}-parent.jdf`] = writeXml(out.value.parent);
       written[`${i}-child.jdf`] = writeXml(out.value.child);
-      const back = merge(out.value.parent, parsedTicket(writeXml(out.value.child)), act);
+      const back = merge(out.value.parent, parsedXml(writeXml(out.value.child)), act);
       if (!back.ok) throw new Error(`${path} ${id}: ${JSON.stringify(back.problems)}`);
       expect(back.problems).toEqual([]);
       expect(saidBy(back.value.root)).toBe(saidBy(doc.root));

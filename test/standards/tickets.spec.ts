@@ -1,15 +1,10 @@
-import { checkTicket, encodeXml, kindOf, parseXml, type XmlDocument } from '#libs/jdf';
+import { checkTicket, encodeXml, kindOf } from '#libs/jdf';
 import type { Problem } from '#libs/kernel';
+import { parsedXml } from '../kit/value-in.js';
 import { bytesOf, type Sample, samples, textOfSample } from './samples.js';
 
 const all = samples();
 const tickets = all.filter(({ root }) => root === 'JDF');
-
-function parse(input: Uint8Array | string): XmlDocument {
-  const doc = parseXml(input);
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-  return doc.value;
-}
 
 /** The samples that are wrong on purpose write it in a foreign namespace, which a reader passes over. */
 function withForeignContentMadeOurs(sample: Sample): string {
@@ -28,7 +23,7 @@ describe('every official sample', () => {
     '%s is read and written back byte for byte',
     (_path, sample) => {
       const bytes = bytesOf(sample);
-      const doc = parse(bytes);
+      const doc = parsedXml(bytes);
       expect(Buffer.from(encodeXml(doc)).equals(Buffer.from(bytes))).toBe(true);
       expect(kindOf(doc)).toMatchObject({ ok: true, value: sample.root.toLowerCase() });
     },
@@ -79,7 +74,7 @@ describe('what is wrong with official samples beyond the schema', () => {
   it.each(tickets.map((sample) => [sample.path, sample] as const))(
     '%s is judged as the reference table says',
     (path, sample) => {
-      const found = checkTicket(parse(withForeignContentMadeOurs(sample)));
+      const found = checkTicket(parsedXml(withForeignContentMadeOurs(sample)));
       expect(brief(found.filter(({ severity }) => severity === 'error'))).toEqual(wrong[path] ?? []);
     },
   );
@@ -90,7 +85,7 @@ describe('warnings over the official samples', () => {
   it('are few, and as many as they were', () => {
     const counts: Record<string, number> = {};
     for (const sample of tickets) {
-      for (const { severity, code } of checkTicket(parse(textOfSample(sample)))) {
+      for (const { severity, code } of checkTicket(parsedXml(textOfSample(sample)))) {
         if (severity === 'warning') counts[code] = (counts[code] ?? 0) + 1;
       }
     }

@@ -1,6 +1,7 @@
 /** The typed views of tickets against the standard's facts and against every official sample. */
 import { isDeepStrictEqual } from 'node:util';
 import * as jdf from '#libs/jdf';
+import { parsedXml } from '../kit/value-in.js';
 import { bytesOf, samples } from './samples.js';
 import {
   bareExample,
@@ -180,17 +181,11 @@ function differing(
 
 const tickets = samples().filter(({ root, valid: isValid }) => root === 'JDF' && isValid);
 
-function parse(bytes: Uint8Array): jdf.XmlDocument {
-  const doc = jdf.parseXml(bytes);
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-  return doc.value;
-}
-
 describe('every official ticket through the views', () => {
   const seen = new Set<string>();
 
   it.each(tickets.map((sample) => [sample.path, sample] as const))('%s', (_path, sample) => {
-    const doc = parse(bytesOf(sample));
+    const doc = parsedXml(bytesOf(sample));
     const text = jdf.writeXml(doc);
     for (const { el, codec, type } of viewed(doc)) {
       const findings = new jdf.Findings(doc, { missing: 'JDF_MISSING', wrong: 'JDF_VALUE' });

@@ -1,6 +1,6 @@
 import type { ParseArgsConfig } from 'node:util';
 
-/** 0 done · 1 the input has faults · 2 wrong use, or no file could be read · 3 no server answers (contract section 3). */
+/** 0 done · 1 the input has faults · 2 wrong use, or no file could be read · 3 no server answers. */
 export const EXIT = { done: 0, faults: 1, use: 2, noServer: 3 } as const;
 
 type Values = Readonly<Record<string, string | boolean | readonly string[] | undefined>>;

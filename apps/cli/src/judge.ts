@@ -40,7 +40,7 @@ function judgeOrder(bytes: Uint8Array, plant: () => Plant): Judged {
   return { kind: 'unknown', version: null, problems };
 }
 
-/** Each message and ticket of a package; their places begin with the name of the part (contract: `part!path`). */
+/** Each message and ticket of a package; their places begin with the name of the part: `part!path`. */
 async function judgePackage(bytes: Uint8Array, executing: Plant | null): Promise<Judged> {
   const pack = await readPackage(bytes, null);
   if (!pack.ok) return { kind: 'package', version: null, problems: pack.problems.map(beforePath) };

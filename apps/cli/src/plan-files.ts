@@ -28,7 +28,7 @@ export async function planFiles(files: readonly ReadFile[], plant: Plant): Promi
   });
 }
 
-/** The document, or the ticket of a package; then the paths of problems begin with the part (contract: `part!path`). */
+/** The document, or the ticket of a package; then the paths of problems begin with the part: `part!path`. */
 async function readOne(source: ReadFile, plant: Plant): Promise<Pick<Planned, 'source' | 'reading'>> {
   const found = await ticketIn(source.bytes, null);
   if (!found.ok) return { source, reading: unread(found.problems) };

@@ -1,6 +1,6 @@
 import type { Problem } from '#libs/kernel';
 
-/** As the server gives them (contract section 5). */
+/** As the server gives them. */
 export interface StepJson {
   readonly id: string;
   readonly types: readonly string[];

@@ -6,7 +6,7 @@ import { readCostOf } from './intake/read-cost.js';
 import { readSettings } from './settings.js';
 
 describe('settings from the environment', () => {
-  it('has the defaults of the outside contract', () => {
+  it('has the defaults that are promised', () => {
     const { settings, errors, warnings } = readSettings({});
     expect([errors, warnings]).toEqual([[], []]);
     expect(settings).toMatchObject({

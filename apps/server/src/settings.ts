@@ -85,7 +85,7 @@ const schema = z.object(settingTypes);
 
 export type Settings = z.infer<typeof schema>;
 
-/** Of the contract, for later versions: said, so that nobody relies on them. */
+/** Promised for later versions: said, so that nobody relies on them. */
 const NOT_USED_YET = ['MQTT_URL', 'OIDC_ISSUER', 'OIDC_CLIENT_ID'] as const;
 
 /** Not settings of the server: read by the tests and by the command line. */

@@ -1,5 +1,5 @@
 /**
- * What is ordered: the JSON order of the outside contract, section 8. A ticket of the standard is translated into the
+ * What is ordered: the JSON order that anybody may send. A ticket of the standard is translated into the
  * same shape, so that only one thing is planned.
  */
 

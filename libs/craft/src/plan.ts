@@ -1,5 +1,5 @@
 /**
- * The plan document of the outside contract, section 4; "How to read it" there binds every field. Sheet coordinates:
+ * The plan document, which anybody may read: its fields are never renamed or dropped. Sheet coordinates:
  * origin at the lower-left corner of the side as it lies face up for its pass, gripper edge at the bottom, x to the
  * right, y up; rotations in degrees counter-clockwise.
  */

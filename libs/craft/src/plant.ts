@@ -1,6 +1,6 @@
 /**
- * The plant definition: what the plant has, how fast it works and what it wastes. Field names of the outside contract
- * (section 8) are kept; sheet width runs across the press (x), sheet height in feed direction (y).
+ * The plant definition: what the plant has, how fast it works and what it wastes. Its field names are
+ * an outside interface; sheet width runs across the press (x), sheet height in feed direction (y).
  */
 import type { Binding } from './order.js';
 import type { Grain } from './plan.js';

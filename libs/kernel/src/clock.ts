@@ -1,5 +1,5 @@
 /**
- * Time is a port: nothing else in the product asks what time it is or waits (design section 2, "Plant time").
+ * Time is a port: nothing else in the product asks what time it is or waits.
  * Instants are milliseconds since 1970 UTC, in plant time; a `plantSeconds` wait is one of the plant, not of the wall.
  */
 export type Instant = number;

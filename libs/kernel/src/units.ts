@@ -24,7 +24,7 @@ export function roundTo(value: number, digits: number): number {
 
 /**
  * Whole pieces to feed so that `good` come out, when a share of what is fed is lost and some are spent on setting up:
- * ceil(good / (1 - share)) + setup. The convention "onInput" (contract section 4; trade handbook t03-chain).
+ * ceil(good / (1 - share)) + setup. The convention "onInput": losses are shares of what is fed. Source: trade handbook, spoilage chain (t03).
  */
 export function piecesToFeed(good: number, runningSharePct: number, setup: number): number {
   // 5000 / (1 - 0.02) must not become one more sheet for a rounding error in the last binary digit.

@@ -7,7 +7,7 @@ import { type Judged, judge } from '../judge.js';
 import { sayJson } from '../output.js';
 import { sayProblem } from '../say-problems.js';
 
-/** One line of `check --json` (contract section 3). */
+/** One line of `check --json`. */
 interface Verdict extends Judged {
   readonly file: string;
   readonly ok: boolean;

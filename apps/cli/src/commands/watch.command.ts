@@ -7,7 +7,7 @@ import { LiveView } from '../live-view.js';
 import type { TicketJson } from '../shapes.js';
 import { askOfTicket } from '../ticket-named.js';
 
-/** An event in its envelope (contract section 5). */
+/** An event in its envelope (CloudEvents 1.0). */
 interface CloudEvent {
   readonly id: string;
   readonly type: string;

@@ -13,7 +13,7 @@ const draftWith = (text: Partial<Record<FieldName, string>>) => {
   return { ...draft, text: { ...draft.text, ...text } };
 };
 
-// Field names and kinds: contract section 8.
+// Field names and kinds are those of the JSON order.
 describe('order draft', () => {
   it('becomes an order that leaves out what was left empty', () => {
     const order = orderOf(draftWith({ jobId: 'D1-01', quantity: '250', bleedMm: ' ' }));

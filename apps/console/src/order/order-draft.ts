@@ -1,5 +1,5 @@
 /**
- * The order form: its fields, how they become the JSON order of the contract (section 8), and which field a problem
+ * The order form: its fields, how they become the JSON order, and which field a problem
  * means. It asks for what this version plans: flat sheets, and saddle-stitched work on one paper.
  */
 import type { Problem } from '../server/shapes.js';

@@ -1,4 +1,4 @@
-/** What the server answers (outside contract, sections 4 and 5), as the console reads it. */
+/** What the server answers, as the console reads it. */
 import type { Plan } from '#libs/craft';
 import type { Problem } from '#libs/kernel';
 

@@ -13,7 +13,7 @@ const cell = (more: Partial<PlanCell>): PlanCell => ({
   ...more,
 });
 
-// Coordinates and rotation: contract section 4 (origin lower left, y up, head turned counter-clockwise).
+// Coordinates and rotation as in the plan document: origin lower left, y up, head turned counter-clockwise.
 describe('sheet drawing', () => {
   it('turns y over, for the sheet counts from the gripper up and the drawing from the top down', () => {
     const shape = cellShape(cell({}), 640);

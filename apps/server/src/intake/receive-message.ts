@@ -16,7 +16,7 @@ export interface MessageAnswer {
 
 /**
  * One JMF document or package, as bytes. HTTP 200 also for refusals; 400 for what is no message at all, 415 for a type
- * that is none (contract section 5). Limits that are left out have their usual value.
+ * that is none. Limits that are left out have their usual value.
  */
 export async function receiveMessage(
   ports: EnginePorts,

@@ -57,7 +57,7 @@ export function direction(edge: Edge): { x: number; y: number } {
   }[edge];
 }
 
-/** Where a rectangle of the front lies on the back (contract section 4: sideways or none, head over tail). */
+/** Where a rectangle of the front lies on the back (turned sideways or not at all, or head over tail). */
 export function onBack(rect: Rect, sheetWidthMm: number, sheetHeightMm: number, turn: Turn): Rect {
   return turn === 'headOverTail'
     ? { ...rect, yMm: sheetHeightMm - rect.yMm - rect.heightMm }

@@ -25,7 +25,7 @@ export interface PlannedJob {
 }
 
 /**
- * Plans an order on a plant: the whole document of contract section 4. All ways that the plant's presses, folders and
+ * Plans an order on a plant: the whole plan document (plan.ts). All ways that the plant's presses, folders and
  * the stock's sheet allow are worked out completely; with the grain goes before across it, then the cheapest wins, and
  * the others are listed as alternatives. Errors: ORDER_FIELD and PLAN_IMPOSSIBLE with a JSON Pointer into the order and
  * what would be possible, PLAN_NOT_YET for kinds of work of later versions, PLANT_DEFINITION for figures of the plant

@@ -110,7 +110,7 @@ function printableFaults(plan: Plan, sheet: PlanSheet): string[] {
   });
 }
 
-// Every property is stated by the outside contract, section 4 ("How to read it"); the reader shares no code with the planner.
+// Each property is what the plan document promises its readers (plan.ts); the reader here shares no code with the planner.
 describe('every plan of a book', () => {
   it.each([
     ['of one stock', booklet],

@@ -108,8 +108,8 @@ describe('JSON order', () => {
     ]);
   });
 
-  // Source: outside contract, section 8: the fields of an order.
-  it('knows every field of the outside contract', () => {
+  // An order is an outside interface: a field that is dropped or renamed breaks who sends it.
+  it('knows every field that was ever promised', () => {
     expect(Object.keys(orderSchema.shape).toSorted()).toEqual([
       'binding',
       'bleedMm',

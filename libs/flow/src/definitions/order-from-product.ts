@@ -140,8 +140,8 @@ function missing(product: ProductIntent): readonly Problem[] {
 }
 
 /**
- * The closed, trimmed size. Where only the flat size is named: with more than four pages it is the page (contract, the
- * sample product ticket); up to two pages nothing is folded; three or four pages are one sheet folded at its spine.
+ * The closed, trimmed size. Where only the flat size is named: with more than four pages it is the page (so in the
+ * sample product ticket of the JDF samples); up to two pages nothing is folded; three or four pages are one sheet folded at its spine.
  */
 function trimmedSize(product: ProductIntent, pages: number, problems: Problem[]): Size | undefined {
   if (product.finishedDimensionsMm !== undefined) return product.finishedDimensionsMm.value;

@@ -16,7 +16,7 @@ const foldStep = z.strictObject({
   travelMm: lengthMm,
 });
 
-/** The JSON order of contract section 8. Strict: a field that is not known is refused by its name. */
+/** The JSON order. Strict: a field that is not known is refused by its name. */
 export const orderSchema = z.strictObject({
   jobId: text,
   name: text,

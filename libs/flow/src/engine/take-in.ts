@@ -81,7 +81,7 @@ export async function takeIn(ports: EnginePorts, incoming: Incoming): Promise<Re
   return done({ file: (await ports.store.ticketFile(ticketId))!, repeated: false });
 }
 
-/** Places inside a package begin with the name of the part (contract section 3: `part!path`). */
+/** Places inside a package begin with the name of the part: `part!path`. */
 function withinPart(part: string | null, problems: readonly Problem[]): readonly Problem[] {
   if (part === null) return problems;
   return problems.map((problem) => ({ ...problem, path: `${part}!${problem.path ?? ''}` }));

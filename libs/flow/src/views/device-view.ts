@@ -4,7 +4,7 @@ import type { Phase, QueueEntry } from '../state/ticket.js';
 
 const timeOrNull = (at: number | null): string | null => (at === null ? null : isoTime(at));
 
-/** A device as the outside sees it (contract section 5), with how old the picture is and who said so. */
+/** A device as the outside sees it, with how old the picture is and who said so. */
 export function deviceView(device: Device): Record<string, unknown> {
   return {
     id: device.id,

@@ -4,7 +4,7 @@ import type { Step, TicketFile } from '../state/ticket.js';
 
 const timeOrNull = (at: number | null): string | null => (at === null ? null : isoTime(at));
 
-/** A ticket as the outside sees it (contract section 5). */
+/** A ticket as the outside sees it: times as RFC 3339, amounts as counted. */
 export function ticketView(file: TicketFile): Record<string, unknown> {
   const { ticket } = file;
   return {
@@ -109,7 +109,7 @@ function secondsDone(step: Step): number {
   return step.setupS + step.runS * Math.min(1, step.outAmount > 0 ? step.good / step.outAmount : 0);
 }
 
-/** Planned against used, line by line (contract: `/consumption`). */
+/** Planned against used, line by line, as `/consumption` answers it. */
 export function consumptionView(file: TicketFile): readonly Record<string, unknown>[] {
   return file.uses.map((use) => ({
     resource: use.item,

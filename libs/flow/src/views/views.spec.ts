@@ -32,7 +32,7 @@ describe('what a step waits for, in words', () => {
 });
 
 describe('a ticket as the outside sees it', () => {
-  it('has the fields of the contract with times as RFC 3339', () => {
+  it('has its fields with times as RFC 3339', () => {
     const file = decideOn(aFile(), 0, (draft) => {
       routeReadySteps(draft);
       bookPhase(draft, {

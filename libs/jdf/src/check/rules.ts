@@ -17,7 +17,9 @@ export function jdfRules(): StructureRules {
 
 /** What XJDF and XJMF documents are checked against; made when first asked for. */
 export function xjdfRules(): StructureRules {
-  xjdf ??= rulesOf(XJDF_NAMESPACE, xjdfDictionary(), xjdfValueTypes, ['2.0', '2.1', '2.2', '2.3']);
+  xjdf ??= rulesOf(XJDF_NAMESPACE, xjdfDictionary(), xjdfValueTypes, [
+    ...(xjdfDictionary().listOf('Version') ?? []),
+  ]);
   return xjdf;
 }
 

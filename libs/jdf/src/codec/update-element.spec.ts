@@ -1,4 +1,5 @@
-import { firstChild, parseXml, writeXml, type XmlDocument } from '../xml/index.js';
+import { parsedXml } from '../../../../test/kit/value-in.js';
+import { firstChild, writeXml } from '../xml/index.js';
 import { child, children, elementCodec, inside, optional, required } from './fields.js';
 import { Findings } from './findings.js';
 import { number } from './numbers.js';
@@ -24,13 +25,7 @@ const SOURCE = `<j:Media  xmlns:j="http://www.CIP4.org/JDFSchema_1_1" xmlns:f="u
   <f:Foreign><![CDATA[&]]></f:Foreign>
 </j:Media>`;
 
-function parse(source: string): XmlDocument {
-  const doc = parseXml(source);
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-  return doc.value;
-}
-
-const doc = parse(SOURCE);
+const doc = parsedXml(SOURCE);
 const value = codec.read(doc.root, new Findings(doc, { missing: 'JDF_MISSING', wrong: 'JDF_VALUE' }))!;
 const updated = (change: Partial<typeof value>) =>
   writeXml(updateElement(doc, doc.root, codec, { ...value, ...change }));
@@ -70,19 +65,19 @@ describe('changing an element through its view', () => {
 
   it('adds a child where there was none and takes one out with its line', () => {
     expect(updated({ location: undefined })).toBe(SOURCE.replace(/\n.*f:deep.*/, ''));
-    const bare = parse('<Media xmlns="http://www.CIP4.org/JDFSchema_1_1"/>');
+    const bare = parsedXml('<Media xmlns="http://www.CIP4.org/JDFSchema_1_1"/>');
     expect(writeXml(updateElement(bare, bare.root, codec, { location: { id: 'C' } }))).toBe(
       '<Media xmlns="http://www.CIP4.org/JDFSchema_1_1"><Location LocID="C"/></Media>',
     );
   });
 
   it('leaves a value that cannot be read to whoever wrote it', () => {
-    const odd = parse(SOURCE.replace('0115.0', 'heavy'));
+    const odd = parsedXml(SOURCE.replace('0115.0', 'heavy'));
     expect(updateElement(odd, odd.root, codec, { ...value, weight: undefined })).toBe(odd);
   });
 
   it('gives new elements the prefix of their place', () => {
-    const changed = parse(updated({ inks: [{ name: 'A' }, { name: 'B' }, { name: 'C' }] }));
+    const changed = parsedXml(updated({ inks: [{ name: 'A' }, { name: 'B' }, { name: 'C' }] }));
     const list = firstChild(changed.root, 'ColorsUsed')!;
     expect(list.children.flatMap((node) => (node.kind === 'element' ? [node.name] : []))).toEqual([
       'j:SeparationSpec',

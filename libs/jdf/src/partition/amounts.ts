@@ -17,7 +17,7 @@ export type ResourceAmountKind = 'Amount' | 'AmountProduced' | 'AmountRequired';
  * One kind of amount of a link, added up for the parts that share the keys `by` (none: one group; all of PartIDKeys: one
  * for each leaf). An amount of a link belongs to everything that it names together, so it is not inherited: a PartAmount
  * to what its Part elements mean within the link's own, the link's attribute to all that the link means. The attribute
- * is the total of the PartAmounts (standard reference, section 9, check 17), so it counts only where none of them states
+ * is the total of the PartAmounts (JDF AmountPool), so it counts only where none of them states
  * this kind. Parts that are identical count as one. What is no number counts as not stated.
  */
 export function linkAmounts(
@@ -45,8 +45,8 @@ export function linkAmounts(
 
 /**
  * One kind of amount of a physical resource, added up for the parts that share the keys `by`. As every attribute of a
- * resource it is inherited: what a part states holds for each leaf in it that states nothing else (standard reference,
- * section 1.6), so two plates of a set of eight with Amount="2" are sixteen.
+ * resource it is inherited: what a part states holds for each leaf in it that states nothing else (JDF
+ * PartIDKeys), so two plates of a set of eight with Amount="2" are sixteen.
  */
 export function resourceAmounts(
   resource: XmlElement,

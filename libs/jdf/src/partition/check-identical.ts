@@ -7,7 +7,7 @@ import { type PartNode, type PartTree, partTreeOf } from './part-tree.js';
 const CODE = 'JDF_PARTITION';
 
 /**
- * The Identical elements of a resource (standard reference, section 9, check 7): each names one other part of its level
+ * The elements Identical of a resource: each names one other part of its level
  * that is there and is not itself, or within, a part that is identical to another. So there is no chain and no loop.
  */
 export function checkIdenticals(resource: XmlElement, findings: Findings): void {

@@ -7,7 +7,7 @@ import { keyValueOf, partitionKeysOf, partsOf } from './part-tree.js';
 
 const CODE = 'JDF_PARTITION';
 
-// What only the root states (standard reference, section 1.6; attributes of the official JDF 1.9 schema).
+// What only the root states (attributes of the official JDF 1.9 schema).
 const OF_ROOT: ReadonlySet<string> = new Set(['ID', 'Class', 'PartIDKeys', 'PartUsage']);
 
 interface Tree {
@@ -18,7 +18,7 @@ interface Tree {
 }
 
 /**
- * The partition tree of a resource (standard reference, section 9, check 5): one key a level in the order of PartIDKeys,
+ * The partition tree of a resource (JDF PartIDKeys): one key a level in the order of PartIDKeys,
  * siblings told apart by its value, and nothing on a part that belongs to the root.
  */
 export function checkPartTree(root: XmlElement, findings: Findings): void {

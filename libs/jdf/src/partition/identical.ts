@@ -17,7 +17,7 @@ export function identicalKeys(identical: XmlElement): PartKeys {
 }
 
 /**
- * The part that a part with Identical is physically one with (standard reference, section 1.6): of the same level, so
+ * The part that a part with Identical is physically one with (JDF Identical): of the same level, so
  * that it is named by the same keys, and neither it nor a part around it is itself identical to another. Therefore
  * following it leads deeper with every step, and never round.
  */

@@ -4,7 +4,7 @@ import { attributeOf, element, type XmlElement } from '../xml/index.js';
 import { linkAmounts, resolveParts, resourceAmounts } from './index.js';
 
 // Written without the library's reading: a tree of plain objects from which the document is made, all names in it
-// listed one by one, and the rules of the standard reference, section 1.6, as filters over that list.
+// listed one by one, and the rules of JDF PartUsage as filters over that list.
 
 type Usage = 'Explicit' | 'Implicit' | 'Sparse';
 

@@ -30,7 +30,7 @@ export interface Resolution {
 }
 
 /**
- * The leaves of a resource that Part elements mean (standard reference, section 1.6). The keys of one are a conjunction,
+ * The leaves of a resource that Part elements mean (JDF Part, PartUsage). The keys of one are a conjunction,
  * several are a union, none at all means everything; a key left open means all its values. A list value means every part
  * that shares a member with it. What PartUsage says of a key that a branch of the tree lacks:
  *

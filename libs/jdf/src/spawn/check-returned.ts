@@ -5,7 +5,7 @@ import { returnOf } from './returned.js';
 
 /**
  * What stands against merging a returned ticket, without merging it: where it does not fit, and each copy that was only
- * to be read and has been changed (standard reference, section 9, check 16). Merging drops such changes with a warning.
+ * to be read and has been changed (JDF SpawnStatus SpawnedRO, Locked). Merging drops such changes with a warning.
  */
 export function checkReturned(parent: XmlDocument, child: XmlDocument): readonly Problem[] {
   const back = returnOf(parent, child);

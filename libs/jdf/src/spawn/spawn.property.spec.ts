@@ -1,14 +1,8 @@
 import fc from 'fast-check';
-import {
-  marksLeft,
-  parsedTicket,
-  saidBy,
-  ticketPlans,
-  ticketText,
-  workOf,
-} from '../../../../test/kit/random-tickets.js';
+import { marksLeft, saidBy, ticketPlans, ticketText, workOf } from '../../../../test/kit/random-tickets.js';
 import { backwards, forwards, workedOutside } from '../../../../test/kit/spawned-work.js';
 import { workedInPlace } from '../../../../test/kit/ticket-edits.js';
+import { parsedXml } from '../../../../test/kit/value-in.js';
 
 const runs = { seed: 20260512, numRuns: 60 };
 
@@ -22,7 +16,7 @@ describe('spawning and merging any ticket', () => {
         pieces.whole += work.filter(({ parts }) => parts.length === 0).length;
         pieces.partial += work.filter(({ parts }) => parts.length > 0).length;
         pieces.nested += work.flatMap(({ inner }) => inner).length;
-        const doc = parsedTicket(ticketText(plan));
+        const doc = parsedXml(ticketText(plan));
         const expected = saidBy(workedInPlace(doc, work).root);
         for (const order of [forwards, backwards]) {
           const merged = workedOutside(plan, doc, work, order, () => undefined);

@@ -1,4 +1,4 @@
-import { parsedTicket as read } from '../../../../test/kit/random-tickets.js';
+import { parsedXml, valueIn } from '../../../../test/kit/value-in.js';
 import {
   attributeOf,
   checkTicket,
@@ -10,11 +10,6 @@ import {
   writeXml,
   type XmlDocument,
 } from '../index.js';
-
-function value<T>(result: { ok: true; value: T } | { ok: false; problems: readonly unknown[] }): T {
-  if (!result.ok) throw new Error(JSON.stringify(result.problems));
-  return result.value;
-}
 
 const act = { at: Date.UTC(2026, 4, 4, 8), agent: { name: 'test', version: '1' } };
 const later = { ...act, at: act.at + 60_000 };
@@ -46,22 +41,22 @@ const TICKET = `<?xml version="1.0" encoding="UTF-8"?>
 </JDF>
 `;
 
-const doc = read(TICKET);
+const doc = parsedXml(TICKET);
 const print = { jobPartId: 'print' };
 const out = (options: Partial<SpawnOptions> = {}, from: XmlDocument = doc) =>
-  value(spawn(from, print, { ...act, spawnId: 't1', ...options }));
+  valueIn(spawn(from, print, { ...act, spawnId: 't1', ...options }));
 const of = (from: XmlDocument, id: string, name: string) => attributeOf(findById(from, id)!, name);
 const faults = (from: XmlDocument) =>
-  checkTicket(read(writeXml(from))).filter(({ severity }) => severity === 'error');
+  checkTicket(parsedXml(writeXml(from))).filter(({ severity }) => severity === 'error');
 const codes = (result: ReturnType<typeof spawn> | ReturnType<typeof merge>) =>
   result.problems.map(({ code }) => code);
 const changed = (from: XmlDocument, before: string, after: string): XmlDocument => {
   const text = writeXml(from);
   expect(text).toContain(before);
-  return read(text.replace(before, after));
+  return parsedXml(text.replace(before, after));
 };
 
-// What is written where: standard reference, sections 1.4, 1.5, 1.8 and 1.9.
+// What is written where: JDF AncestorPool, SpawnStatus, SpawnIDs, Spawned and Merged.
 describe('a ticket that a node leaves in', () => {
   const { parent, child } = out();
 
@@ -95,18 +90,18 @@ describe('a ticket that a node leaves in', () => {
 
   it('reads what others read too, and changes nothing that is out to be changed', () => {
     const fold = { jobPartId: 'fold' };
-    const both = value(spawn(parent, fold, { ...act, spawnId: 't2' })).parent;
+    const both = valueIn(spawn(parent, fold, { ...act, spawnId: 't2' })).parent;
     expect([of(both, 'c', 'SpawnStatus'), of(both, 'c', 'SpawnIDs')]).toEqual(['SpawnedRW', 't1 t2']);
     expect(spawn(parent, fold, { ...act, spawnId: 't2', readWrite: ['c'] })).toMatchObject({
       problems: [{ code: 'JDF_SPAWN', line: 5, path: '/JDF/ResourcePool/Component' }],
     });
-    const back = value(merge(both, child, later));
+    const back = valueIn(merge(both, child, later));
     expect([of(back, 'c', 'SpawnStatus'), of(back, 'c', 'SpawnIDs')]).toEqual(['SpawnedRO', 't2']);
   });
 
   it('comes back with what happened', () => {
     const returned = changed(child, 'Status="Unavailable"', 'Status="Available" AmountProduced="90"');
-    const back = value(merge(parent, returned, later));
+    const back = valueIn(merge(parent, returned, later));
     expect([of(back, 'c', 'AmountProduced'), of(back, 'n', 'Status')]).toEqual(['90', 'Waiting']);
     expect(writeXml(back)).toContain('AgentVersion="1" jRef="n" MergeID="t1" rRefsOverwritten="c"/>');
     expect(writeXml(back)).not.toMatch(/Ancestor|SpawnIDs|SpawnStatus|Locked/);
@@ -127,9 +122,9 @@ describe('a ticket for one partition', () => {
 
   it('comes back in any order; the node is completed with its last partition', () => {
     const done = (child: XmlDocument) => changed(child, 'Status="Waiting"', 'Status="Completed"');
-    const one = value(merge(second.parent, done(second.child), later));
+    const one = valueIn(merge(second.parent, done(second.child), later));
     expect(of(one, 'n', 'Status')).toBe('Part');
-    expect(of(value(merge(one, done(first.child), later)), 'n', 'Status')).toBe('Completed');
+    expect(of(valueIn(merge(one, done(first.child), later)), 'n', 'Status')).toBe('Completed');
   });
 
   it('is refused while its leaf is out, where no resource has the part, and before version 1.3', () => {
@@ -137,7 +132,7 @@ describe('a ticket for one partition', () => {
     expect(codes(spawn(second.parent, print, { ...act, spawnId: 't3', ...part }))).toContain('JDF_SPAWN');
     const none = { ...act, spawnId: 't3', parts: [{ SheetName: 'S9' }] };
     expect(spawn(doc, print, none)).toMatchObject({ problems: [{ code: 'JDF_PARTITION', line: 13 }] });
-    const old = read(TICKET.replace(/ion="1.9"/g, 'ion="1.2"'));
+    const old = parsedXml(TICKET.replace(/ion="1.9"/g, 'ion="1.2"'));
     expect(codes(spawn(old, print, { ...act, spawnId: 't3', ...part }))).toEqual(['JDF_SPAWN']);
   });
 });
@@ -154,7 +149,7 @@ describe('what comes in with a returned ticket', () => {
       '<ConventionalPrintingParamsLink ',
       '<MiscConsumableLink rRef="i" Usage="Input"/><ConventionalPrintingParamsLink ',
     );
-    const back = value(merge(parent, returned, later));
+    const back = valueIn(merge(parent, returned, later));
     expect(findById(back, 'i')!.local).toBe('Ink');
     expect(findById(back, 'i_t1')!.local).toBe('MiscConsumable');
     expect(writeXml(back)).toContain('<MiscConsumableLink rRef="i_t1"');
@@ -167,11 +162,11 @@ describe('what comes in with a returned ticket', () => {
     expect(result.problems).toMatchObject([
       { severity: 'warning', code: 'JDF_SPAWN', path: '/JDF/ResourcePool/Media' },
     ]);
-    expect(writeXml(value(result))).toContain('f:rack="7"');
+    expect(writeXml(valueIn(result))).toContain('f:rack="7"');
   });
 
   it('keeps audits that did not come back', () => {
-    const audited = read(
+    const audited = parsedXml(
       TICKET.replace(
         'Type="ConventionalPrinting" Status="Waiting">',
         '$&<AuditPool><Created TimeStamp="2026-05-01T08:00:00Z"/></AuditPool>',
@@ -183,7 +178,7 @@ describe('what comes in with a returned ticket', () => {
       changed(child, '<AuditPool><Created TimeStamp="2026-05-01T08:00:00Z"/></AuditPool>', ''),
       later,
     );
-    expect(writeXml(value(back))).toContain('<Created TimeStamp="2026-05-01T08:00:00Z"/>');
+    expect(writeXml(valueIn(back))).toContain('<Created TimeStamp="2026-05-01T08:00:00Z"/>');
   });
 });
 
@@ -207,7 +202,7 @@ describe('what is refused', () => {
     ],
     ['what never left', () => merge(doc, child, later), 'JDF_MERGE'],
     ['what was not spawned', () => merge(parent, doc, later), 'JDF_MERGE'],
-    ['what came back already', () => merge(value(merge(parent, child, later)), child, later), 'JDF_MERGE'],
+    ['what came back already', () => merge(valueIn(merge(parent, child, later)), child, later), 'JDF_MERGE'],
     ['another root', () => merge(parent, changed(child, 'ID="n"', 'ID="o"'), later), 'JDF_MERGE'],
     [
       'another job',
@@ -215,7 +210,7 @@ describe('what is refused', () => {
       'JDF_MERGE',
     ],
     ['other ancestors', () => merge(parent, changed(child, 'NodeID="g"', 'NodeID="h"'), later), 'JDF_MERGE'],
-    ['what is no ticket', () => merge(parent, read('<a/>'), later), 'KIND_UNKNOWN'],
+    ['what is no ticket', () => merge(parent, parsedXml('<a/>'), later), 'KIND_UNKNOWN'],
   ])('%s', (_what, doing, code) => {
     const result = doing();
     expect([result.ok, codes(result)]).toEqual([false, [code]]);
@@ -223,12 +218,12 @@ describe('what is refused', () => {
   });
 
   it('a ticket while something of it is out itself: deeper ones come first', () => {
-    const group = value(spawn(doc, { nodeId: 'g' }, { ...act, spawnId: 't1' }));
+    const group = valueIn(spawn(doc, { nodeId: 'g' }, { ...act, spawnId: 't1' }));
     const inner = out({ spawnId: 't2' }, group.child);
     expect(writeXml(inner.child)).toMatch(/NodeID="p".*NodeID="g"/s);
     expect(codes(merge(group.parent, inner.parent, later))).toEqual(['JDF_MERGE']);
     expect(codes(merge(group.parent, inner.child, later))).toEqual(['JDF_MERGE']);
-    const back = value(merge(inner.parent, inner.child, later));
+    const back = valueIn(merge(inner.parent, inner.child, later));
     expect(merge(group.parent, back, later).ok).toBe(true);
   });
 });
@@ -237,7 +232,7 @@ describe('what never comes back', () => {
   it('is given up: statuses and marks as before, and the ticket refused should it come after all', () => {
     for (const parts of [undefined, [{ SheetName: 'S1' }]]) {
       const { parent, child } = out(parts === undefined ? {} : { parts });
-      const back = value(unspawn(parent, 't1', later));
+      const back = valueIn(unspawn(parent, 't1', later));
       expect(of(back, 'n', 'Status')).toBe('Waiting');
       expect(writeXml(back)).not.toMatch(/SpawnIDs|SpawnStatus|NodeStatus="Spawned"/);
       expect(faults(back)).toEqual([]);
@@ -249,7 +244,7 @@ describe('what never comes back', () => {
   it('leaves other partitions out', () => {
     const first = out({ parts: [{ SheetName: 'S1' }] });
     const second = out({ spawnId: 't2', parts: [{ SheetName: 'S2' }] }, first.parent);
-    const back = value(unspawn(second.parent, 't1', later));
+    const back = valueIn(unspawn(second.parent, 't1', later));
     expect([of(back, 'n', 'Status'), writeXml(back).match(/NodeStatus="Spawned"/g)?.length]).toEqual([
       'Part',
       1,

@@ -1,11 +1,6 @@
-import { parseXml, writeXml, type XmlDocument } from '../xml/index.js';
+import { parsedXml } from '../../../../test/kit/value-in.js';
+import { writeXml } from '../xml/index.js';
 import { type Audit, appendAudits, readAudits, readProcessNode } from './index.js';
-
-function parse(text: string): XmlDocument {
-  const doc = parseXml(text);
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-  return doc.value;
-}
 
 const STEP = `<JDF xmlns="http://www.CIP4.org/JDFSchema_1_1" ID="root" JobID="J1" Type="Product" Status="Waiting" Version="1.9">
   <ResourcePool>
@@ -38,7 +33,7 @@ const STEP = `<JDF xmlns="http://www.CIP4.org/JDFSchema_1_1" ID="root" JobID="J1
 
 describe('the step that a device is to do', () => {
   it('is read with its processes, times, amounts and the parts it uses', () => {
-    const step = readProcessNode(parse(STEP));
+    const step = readProcessNode(parsedXml(STEP));
     expect(step).toMatchObject({
       ok: true,
       value: {
@@ -78,15 +73,15 @@ describe('the step that a device is to do', () => {
   });
 
   it('is the one asked for, or a refusal', () => {
-    expect(readProcessNode(parse(STEP), 'P2').ok).toBe(true);
-    expect(readProcessNode(parse(STEP), 'P3')).toMatchObject({
+    expect(readProcessNode(parsedXml(STEP), 'P2').ok).toBe(true);
+    expect(readProcessNode(parsedXml(STEP), 'P3')).toMatchObject({
       problems: [{ code: 'JDF_STRUCTURE', path: '/JDF' }],
     });
   });
 
   it('is refused where a duration is none', () => {
     const wrong = STEP.replace('PT20M', '20 min');
-    expect(readProcessNode(parse(wrong))).toMatchObject({ problems: [{ code: 'JDF_VALUE' }] });
+    expect(readProcessNode(parsedXml(wrong))).toMatchObject({ problems: [{ code: 'JDF_VALUE' }] });
   });
 });
 
@@ -136,8 +131,8 @@ describe('audits', () => {
       'xmlns=',
       prefix ? 'xmlns:j=' : 'xmlns=',
     );
-    const doc = appendAudits(parse(text), audits);
-    const again = parse(writeXml(doc));
+    const doc = appendAudits(parsedXml(text), audits);
+    const again = parsedXml(writeXml(doc));
     expect(readAudits(again)).toMatchObject({ ok: true, value: audits });
     const more = appendAudits(
       again,
@@ -150,8 +145,8 @@ describe('audits', () => {
   });
 
   it('of a node without any are none, and a faulty one is refused with its place', () => {
-    expect(readAudits(parse(STEP))).toMatchObject({ value: [] });
-    const faulty = parse(
+    expect(readAudits(parsedXml(STEP))).toMatchObject({ value: [] });
+    const faulty = parsedXml(
       STEP.replace('  <ResourcePool>', '  <AuditPool><PhaseTime TimeStamp="now"/></AuditPool><ResourcePool>'),
     );
     expect(readAudits(faulty)).toMatchObject({

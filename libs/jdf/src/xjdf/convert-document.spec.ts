@@ -1,21 +1,8 @@
-import {
-  attributeOf,
-  convertDocument,
-  convertSteps,
-  findById,
-  parseXml,
-  writeXml,
-  type XmlDocument,
-} from '../index.js';
-
-function read(text: string): XmlDocument {
-  const doc = parseXml(text);
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-  return doc.value;
-}
+import { parsedXml } from '../../../../test/kit/value-in.js';
+import { attributeOf, convertDocument, convertSteps, findById, writeXml } from '../index.js';
 
 function convert(text: string, to: 'jdf' | 'xjdf', node?: string): { text: string; lost: string[] } {
-  const doc = read(text);
+  const doc = parsedXml(text);
   const options = node === undefined ? {} : { node: findById(doc, node)! };
   const made = convertDocument(doc, to, options);
   if (!made.ok) throw new Error(JSON.stringify(made.problems));
@@ -26,7 +13,7 @@ const jdf = (resources: string, links: string, rest = 'Type="ConventionalPrintin
   `<JDF xmlns="http://www.CIP4.org/JDFSchema_1_1" ID="n" JobID="J 1" Status="Waiting" Version="1.7" ${rest}>
 <ResourcePool>${resources}</ResourcePool><ResourceLinkPool>${links}</ResourceLinkPool></JDF>`;
 
-// What stands for what: standard reference, section 7.
+// What stands for what: XJDF, ResourceSet, Part, PartAmount and AuditPool beside their JDF elements.
 describe('from JDF to XJDF', () => {
   it('tells good from waste by an attribute of its own, and names what kind of waste', () => {
     const part = (condition: string, amount: number): string =>
@@ -162,7 +149,7 @@ describe('one step of a JDF ticket', () => {
   });
 
   it('is a document of its own for each, and lost is only what is in none', () => {
-    const made = convertSteps(read(TWO_STEPS));
+    const made = convertSteps(parsedXml(TWO_STEPS));
     if (!made.ok) throw new Error(JSON.stringify(made.problems));
     const { steps, lost } = made.value;
     expect(steps.map(({ node, doc }) => [attributeOf(node, 'ID'), attributeOf(doc.root, 'Types')])).toEqual([
@@ -177,7 +164,7 @@ describe('one step of a JDF ticket', () => {
   });
 
   it('is refused where there are no processes', () => {
-    expect(convertSteps(read(TWO_STEPS.replaceAll(/<JDF ID.*?<\/JDF>/gs, '')))).toMatchObject({
+    expect(convertSteps(parsedXml(TWO_STEPS.replaceAll(/<JDF ID.*?<\/JDF>/gs, '')))).toMatchObject({
       ok: false,
       problems: [{ code: 'KIND_UNKNOWN' }],
     });

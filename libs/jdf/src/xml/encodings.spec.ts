@@ -1,3 +1,4 @@
+import { parsedXml } from '../../../../test/kit/value-in.js';
 import {
   attributeOf,
   comment,
@@ -24,12 +25,6 @@ const utf16 = (value: string, little: boolean, mark = true): Uint8Array => {
 };
 const declared = (name: string, body: string): string => `<?xml version="1.0" encoding="${name}"?>${body}`;
 
-function read(bytes: Uint8Array): XmlDocument {
-  const result = parseXml(bytes);
-  if (!result.ok) throw new Error(JSON.stringify(result.problems));
-  return result.value;
-}
-
 function refusal(bytes: Uint8Array) {
   const result = parseXml(bytes);
   return result.ok ? null : result.problems[0]!;
@@ -41,7 +36,7 @@ describe('ISO-8859-1', () => {
 
   it('is read byte for code point, 0x80 to 0x9F too, and written back', () => {
     const bytes = bytesOf(declared('ISO-8859-1', `<a b="${every}">${every}</a>`));
-    const doc = read(bytes);
+    const doc = parsedXml(bytes);
     expect([attributeOf(doc.root, 'b'), textOf(doc.root), doc.encoding]).toEqual([
       every,
       every,
@@ -52,10 +47,10 @@ describe('ISO-8859-1', () => {
   });
 
   it.each(['iso-8859-1', 'ISO_8859-1', 'latin1', 'Latin1', 'l1', 'cp819'])('may be called %s', (name) => {
-    expect(textOf(read(bytesOf(declared(name, '<a>\u00e9</a>'))).root)).toBe('\u00e9');
+    expect(textOf(parsedXml(bytesOf(declared(name, '<a>\u00e9</a>'))).root)).toBe('\u00e9');
   });
 
-  const doc = () => read(bytesOf(declared('latin1', '<a b=\'\u00e9\'><c d="1"/>\u00fc</a>')));
+  const doc = () => parsedXml(bytesOf(declared('latin1', '<a b=\'\u00e9\'><c d="1"/>\u00fc</a>')));
   const changed = (change: (root: XmlDocument['root']) => XmlDocument['root']): Uint8Array => {
     const before = doc();
     return encodeXml(replaceElements(before, new Map([[before.root, change(before.root)]])));
@@ -69,7 +64,7 @@ describe('ISO-8859-1', () => {
     );
     const expected = '<a b=\'&#x159;\u00e9\'><c d="1"/>\u00fc&#x20AC;&#x1F600;\u00ff</a>';
     expect(bytes).toEqual(bytesOf(declared('latin1', expected)));
-    expect(textOf(read(bytes).root)).toBe('\u00fc\u20ac\u{1f600}\u00ff');
+    expect(textOf(parsedXml(bytes).root)).toBe('\u00fc\u20ac\u{1f600}\u00ff');
   });
 
   it('gives way to UTF-8, and says so, where no reference may stand', () => {
@@ -94,7 +89,7 @@ describe('ISO-8859-1', () => {
 describe('US-ASCII', () => {
   it('is read and written, what it lacks as references', () => {
     const bytes = bytesOf(declared('US-ASCII', '<a b="&#233;"/>'));
-    const doc = read(bytes);
+    const doc = parsedXml(bytes);
     expect(encodeXml(doc)).toEqual(bytes);
     const next = replaceElements(doc, new Map([[doc.root, withChildren(doc.root, [text('\u00fc')])]]));
     expect(encodeXml(next)).toEqual(bytesOf(declared('US-ASCII', '<a b="&#233;">&#xFC;</a>')));
@@ -124,7 +119,7 @@ describe('UTF-8 and UTF-16', () => {
     ['UTF-16, declared', utf16(declared('UTF-16', body), true)],
     ['UTF-16, declared with its order', utf16(declared('utf-16BE', body), false)],
   ])('%s comes back byte for byte', (_what, bytes) => {
-    const doc = read(bytes);
+    const doc = parsedXml(bytes);
     expect(attributeOf(doc.root, 'b')).toBe('\u00fc\u20ac');
     expect(encodeXml(doc)).toEqual(bytes);
   });
@@ -134,7 +129,7 @@ describe('UTF-8 and UTF-16', () => {
       for (let before = 65_525; before < 65_537; before++) {
         const inner = `${'x'.repeat(before)}${unit.repeat(3)}`;
         for (const bytes of [utf8(`<a>${inner}<b/></a>`), utf16(`<a>${inner.slice(32_768)}<b/></a>`, true)]) {
-          const same = Buffer.from(encodeXml(read(bytes))).equals(Buffer.from(bytes));
+          const same = Buffer.from(encodeXml(parsedXml(bytes))).equals(Buffer.from(bytes));
           expect([unit, before, same]).toEqual([unit, before, true]);
         }
       }
@@ -185,7 +180,7 @@ describe('characters that XML cannot write', () => {
   it('are written as the replacement character, never as something that cannot be read', () => {
     const root = element('a', { b: 'x\u0000\ud800y' }, [text('\u0007\ufffe\t\u0085'), comment('\u0001')], '');
     const doc: XmlDocument = { declaration: '', before: [], root, after: [], encoding: 'utf-8', bom: false };
-    const again = read(encodeXml(doc));
+    const again = parsedXml(encodeXml(doc));
     expect([attributeOf(again.root, 'b'), textOf(again.root)]).toEqual([
       'x\ufffd\ufffdy',
       '\ufffd\ufffd\t\u0085',

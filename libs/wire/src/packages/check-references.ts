@@ -79,8 +79,8 @@ export function checkPartReferences(
 }
 
 /**
- * Standard reference, section 9, check 26, as far as documents and parts are concerned: each address leads to a part,
- * each part is led to (a warning), no file address climbs. Paths are `part!path` (contract section 3).
+ * The addresses of a package, as far as documents and parts are concerned: each leads to a part, each part is led to (a
+ * warning), no file address climbs. Paths are `part!path`.
  */
 export function checkReferences(pack: PartList, documents: readonly PartDocument[]): Problem[] {
   const problems: Problem[] = [];

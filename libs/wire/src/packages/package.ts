@@ -51,7 +51,7 @@ export const packageLimits: PackageLimits = {
   ratioFreeBytes: 1_000_000,
 };
 
-/** `part` is the label that the problem's path begins with: contract section 3, `part!path`. */
+/** `part` is the label that the problem's path begins with: `part!path`. */
 export function broken(message: string, part: string | null = null): Problem {
   return error('PACKAGE_BROKEN', message, { path: part });
 }

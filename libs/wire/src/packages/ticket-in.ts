@@ -34,7 +34,7 @@ function ticketOf(pack: Package, wanted: string | null): Result<PackagePart> {
   return refuse(error('KIND_UNKNOWN', 'The package has no ticket in it.', { hint }));
 }
 
-/** A problem of a part, with its place in the package before it: contract section 3, `part!path`. */
+/** A problem of a part, with its place in the package before it: `part!path`. */
 export function withinPart(part: Pick<PackagePart, 'name'>, problem: Problem): Problem {
   return { ...problem, path: `${part.name}!${problem.path ?? ''}` };
 }

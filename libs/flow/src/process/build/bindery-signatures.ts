@@ -79,7 +79,7 @@ function inside(cells: readonly PlanCell[], place: Place): readonly PlanCell[] {
   });
 }
 
-/** Where a cell of one side lies in the coordinates of the other (contract section 4). */
+/** Where a cell of one side lies in the coordinates of the other (as the plan has them: sideways, or head over tail). */
 function turned(sheet: PlanSheet, cell: PlanCell): PlanCell {
   return sheet.turn === 'headOverTail'
     ? { ...cell, yMm: sheet.sheetHeightMm - cell.yMm - cell.heightMm }

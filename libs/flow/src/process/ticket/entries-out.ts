@@ -29,7 +29,7 @@ export interface WithEntries {
 /**
  * The ticket with every step spawned that a device was given, and merged once it came back, in the order of time: what the
  * device gave back where that can be merged, otherwise what was recorded here. What the books say of status and of what
- * was made is stated anew after each, for they may have been corrected since. JDF 1.5, 4.4: spawning and merging.
+ * was made is stated anew after each, for they may have been corrected since. JDF Spawned, Merged.
  */
 export function withEntries(
   ticket: ComposedTicket,

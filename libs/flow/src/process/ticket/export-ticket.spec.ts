@@ -4,7 +4,6 @@ import {
   convertDocument,
   descendants,
   firstChild,
-  parseXml,
   readAudits,
   readProduct,
   writeXml,
@@ -12,6 +11,7 @@ import {
 } from '#libs/jdf';
 import { bookletPlan } from '../../../../../test/kit/booklet-plan.js';
 import { MONDAY, storedDocument, ticketFile } from '../../../../../test/kit/ticket-files.js';
+import { parsedXml } from '../../../../../test/kit/value-in.js';
 import { exportTicket } from '../index.js';
 
 const options = { now: MONDAY + 6 * 3_600_000, version: '0.1.0' };
@@ -38,12 +38,6 @@ function exported(state: Parameters<typeof ticketFile>[1], original: string | nu
   return result.value;
 }
 
-function parsed(text: string): XmlDocument {
-  const result = parseXml(text);
-  if (!result.ok) throw new Error(JSON.stringify(result.problems));
-  return result.value;
-}
-
 const nodeOf = (doc: XmlDocument, step: string) =>
   childElements(doc.root, 'JDF').find((node) => attributeOf(node, 'JobPartID') === step)!;
 
@@ -56,7 +50,7 @@ describe('an exported ticket', () => {
   });
 
   it('gives what it adds IDs that are new to the document', () => {
-    const ids = [...descendants(parsed(exported('planned', ORIGINAL)).root)].flatMap(
+    const ids = [...descendants(parsedXml(exported('planned', ORIGINAL)).root)].flatMap(
       (el) => attributeOf(el, 'ID') ?? [],
     );
     expect(new Set(ids).size).toBe(ids.length);
@@ -64,7 +58,7 @@ describe('an exported ticket', () => {
   });
 
   it('lets the last step make the product that the document names', () => {
-    const doc = parsed(exported('completed', ORIGINAL));
+    const doc = parsedXml(exported('completed', ORIGINAL));
     const pool = firstChild(nodeOf(doc, 'stitch'), 'ResourceLinkPool')!;
     const output = childElements(pool, 'ComponentLink').find(
       (link) => attributeOf(link, 'Usage') === 'Output',
@@ -79,7 +73,7 @@ describe('an exported ticket', () => {
   });
 
   it('says of the product and of each step how far it is', () => {
-    const doc = parsed(exported('aborted'));
+    const doc = parsedXml(exported('aborted'));
     expect(attributeOf(doc.root, 'Status')).toBe('Aborted');
     expect(childElements(doc.root, 'JDF').map((node) => attributeOf(node, 'Status'))).toEqual([
       'Completed',
@@ -91,7 +85,7 @@ describe('an exported ticket', () => {
   });
 
   it('writes several processes of one step as one Combined node', () => {
-    const stitch = nodeOf(parsed(exported('planned')), 'stitch');
+    const stitch = nodeOf(parsedXml(exported('planned')), 'stitch');
     expect([attributeOf(stitch, 'Type'), attributeOf(stitch, 'Types')]).toEqual([
       'Combined',
       'Collecting Stitching Trimming',
@@ -108,7 +102,7 @@ describe('an exported ticket', () => {
   });
 
   it('audits the phases, the consumption and the run of a step in the order of time', () => {
-    const doc = parsed(exported('running'));
+    const doc = parsedXml(exported('running'));
     const audits = readAudits(doc, nodeOf(doc, 'print-1'));
     if (!audits.ok) throw new Error(JSON.stringify(audits.problems));
     expect(audits.value.map(({ kind }) => kind)).toEqual([
@@ -136,7 +130,7 @@ describe('an exported ticket', () => {
   });
 
   it('states what was used before what was planned', () => {
-    const doc = parsed(exported('completed'));
+    const doc = parsedXml(exported('completed'));
     const audits = readAudits(doc, nodeOf(doc, 'plates-1'));
     const used = audits.ok ? audits.value.find(({ kind }) => kind === 'ResourceAudit') : undefined;
     expect(used).toMatchObject({
@@ -151,7 +145,7 @@ describe('an exported ticket', () => {
   });
 
   it('is an open phase while a step runs, and has no run yet', () => {
-    const doc = parsed(exported('running'));
+    const doc = parsedXml(exported('running'));
     const audits = readAudits(doc, nodeOf(doc, 'stitch'));
     const list = audits.ok ? audits.value : [];
     expect(list.at(-1)).toMatchObject({ kind: 'PhaseTime', status: 'InProgress' });
@@ -160,7 +154,7 @@ describe('an exported ticket', () => {
   });
 
   it('reads as the product that was ordered when it came as an order', () => {
-    const product = readProduct(parsed(exported('planned')));
+    const product = readProduct(parsedXml(exported('planned')));
     if (!product.ok) throw new Error(JSON.stringify(product.problems));
     const { value } = product;
     expect(value.jobId?.value).toBe('J-300');
@@ -177,7 +171,7 @@ describe('an exported ticket', () => {
   });
 
   it('says of a step that a device has that it is out, and beside it how far it is', () => {
-    const doc = parsed(exported('running'));
+    const doc = parsedXml(exported('running'));
     const stitch = nodeOf(doc, 'stitch');
     expect([attributeOf(stitch, 'Status'), attributeOf(stitch, 'StatusDetails')]).toEqual([
       'Spawned',
@@ -200,7 +194,7 @@ describe('an exported ticket', () => {
   });
 
   it('says in the newer generation, which knows no leaving, how far a step is', () => {
-    const newer = convertDocument(parsed(exported('running')), 'xjdf');
+    const newer = convertDocument(parsedXml(exported('running')), 'xjdf');
     const text = newer.ok ? writeXml(newer.value.doc) : '';
     expect(text).toMatch(/<NodeInfo [^>]*Status="InProgress"/);
     expect(text).not.toContain('Spawned');

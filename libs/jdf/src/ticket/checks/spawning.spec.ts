@@ -1,13 +1,8 @@
-import { checkReturned, checkTicket, parseXml, spawn, writeXml, type XmlDocument } from '../../index.js';
-
-function read(text: string): XmlDocument {
-  const result = parseXml(text);
-  if (!result.ok) throw new Error(JSON.stringify(result.problems));
-  return result.value;
-}
+import { parsedXml } from '../../../../../test/kit/value-in.js';
+import { checkReturned, checkTicket, spawn, writeXml, type XmlDocument } from '../../index.js';
 
 const TICKET =
-  read(`<JDF xmlns="http://www.CIP4.org/JDFSchema_1_1" ID="g" JobID="J" Type="ProcessGroup" Status="Waiting" Version="1.9">
+  parsedXml(`<JDF xmlns="http://www.CIP4.org/JDFSchema_1_1" ID="g" JobID="J" Type="ProcessGroup" Status="Waiting" Version="1.9">
 <ResourcePool><Component ID="c" Class="Quantity" Status="Unavailable" ComponentType="Sheet" PartIDKeys="SheetName"><Component SheetName="S1"/><Component SheetName="S2"/></Component>
 <Media ID="m" Class="Consumable" Status="Available"/></ResourcePool>
 <JDF ID="n" Type="Cutting" Status="Waiting"><ResourcePool><CuttingParams ID="p" Class="Parameter" Status="Available"/></ResourcePool>
@@ -26,7 +21,7 @@ const merged = (more: string) => `<Merged TimeStamp="2026-05-05T00:00:00Z" jRef=
 function faults(doc: XmlDocument, before: string, after: string): string[] {
   const text = writeXml(doc);
   expect(text).toContain(before);
-  return checkTicket(read(text.replace(before, after)))
+  return checkTicket(parsedXml(text.replace(before, after)))
     .filter(({ code }) => code === 'JDF_SPAWN')
     .map(({ message }) => message);
 }
@@ -34,7 +29,7 @@ function faults(doc: XmlDocument, before: string, after: string): string[] {
 // Rules: JDF AncestorPool, Spawned, Merged, SpawnStatus, SpawnIDs.
 describe('records of what is out', () => {
   it('agree in a ticket that something was spawned from, and in the one that it left in', () => {
-    for (const doc of [TICKET, parent, child]) expect(checkTicket(read(writeXml(doc)))).toEqual([]);
+    for (const doc of [TICKET, parent, child]) expect(checkTicket(parsedXml(writeXml(doc)))).toEqual([]);
   });
 
   it.each([
@@ -66,7 +61,7 @@ describe('records of what is out', () => {
   it('a part that is out to be changed twice is found', () => {
     const second = audit.replace('NewSpawnID="t"', 'NewSpawnID="u"').replace('rRefsROCopied="m" ', '');
     const text = writeXml(parent).replace(audit, audit + second);
-    const doc = read(
+    const doc = parsedXml(
       text.replace(
         '<Component SheetName="S1"',
         '<Component SheetName="S1" SpawnStatus="SpawnedRW" SpawnIDs="u"',
@@ -92,7 +87,7 @@ describe('records of what is out', () => {
 
   it('a copy to be read that came back changed is found where both tickets are there', () => {
     expect(checkReturned(parent, child)).toEqual([]);
-    const changed = read(
+    const changed = parsedXml(
       writeXml(child).replace(
         'Class="Consumable" Status="Available"',
         'Class="Consumable" Status="Unavailable"',

@@ -1,16 +1,11 @@
+import { parsedXml } from '../../../../../test/kit/value-in.js';
 import { Findings } from '../../codec/index.js';
-import { descendants, firstChild, parseXml, type XmlDocument } from '../../xml/index.js';
+import { descendants, firstChild, type XmlDocument } from '../../xml/index.js';
 import { contact, nodeInfo, nodeInfoParts, nodeKindOf, resource } from './index.js';
-
-function parse(text: string): XmlDocument {
-  const doc = parseXml(text);
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-  return doc.value;
-}
 
 const findings = (doc: XmlDocument) => new Findings(doc, { missing: 'JDF_MISSING', wrong: 'JDF_VALUE' });
 const ticket = (pool: string) =>
-  parse(`<JDF xmlns="http://www.CIP4.org/JDFSchema_1_1"><ResourcePool>${pool}</ResourcePool></JDF>`);
+  parsedXml(`<JDF xmlns="http://www.CIP4.org/JDFSchema_1_1"><ResourcePool>${pool}</ResourcePool></JDF>`);
 const named = (doc: XmlDocument, name: string) =>
   [...descendants(doc.root)].find(({ local }) => local === name)!;
 
@@ -24,7 +19,7 @@ describe('views of a ticket', () => {
     ['Type="Folding"', 'process'],
     ['', undefined],
   ])('a node with %s is a %s', (attributes, kind) => {
-    expect(nodeKindOf(parse(`<JDF xmlns="http://www.CIP4.org/JDFSchema_1_1" ${attributes}/>`).root)).toBe(
+    expect(nodeKindOf(parsedXml(`<JDF xmlns="http://www.CIP4.org/JDFSchema_1_1" ${attributes}/>`).root)).toBe(
       kind,
     );
   });
