@@ -1,4 +1,5 @@
-import { attributeOf, type XmlElement, type XmlNode } from '../xml/index.js';
+import { oncePer } from '#libs/kernel';
+import { attributeOf, isElement, type XmlElement, type XmlNode } from '../xml/index.js';
 import type { Partition } from './resolve.js';
 
 /**
@@ -36,8 +37,7 @@ function baseName(el: XmlElement): string {
   return `${el.uri} ${el.local.replace(/Ref$/, '')}`;
 }
 
-function ownChildren(el: XmlElement): readonly XmlNode[] {
-  return el.children.filter(
-    (node) => node.kind !== 'element' || node.local !== el.local || node.uri !== el.uri,
-  );
-}
+// All parts inside a level inherit the same, and there may be thousands of them.
+const ownChildren = oncePer((level: XmlElement): readonly XmlNode[] =>
+  level.children.filter((node) => !isElement(node, level.local, level.uri)),
+);

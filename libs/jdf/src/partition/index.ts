@@ -12,6 +12,7 @@ export {
   partitionKeys,
   partOnlyKeys,
 } from './keys.js';
+export { LeafIndex } from './leaf-index.js';
 export { explainMiss, type Miss, wordsOf } from './misses.js';
 export { type PartNode, type PartUsage, partitionKeysOf, partsOf, partTreeOf } from './part-tree.js';
 export { partReferredTo, partsNamed, subElements, targetOf } from './references.js';

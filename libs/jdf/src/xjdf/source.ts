@@ -1,3 +1,4 @@
+import { oncePer } from '#libs/kernel';
 import type { PartKeys } from '../elements/part.js';
 import type { XmlAttribute, XmlElement } from '../xml/index.js';
 
@@ -24,12 +25,17 @@ export function effectiveSource(chain: readonly XmlElement[]): Source {
   for (const level of chain) {
     const names = new Set(level.attributes.map(({ name }) => name));
     attributes = [...attributes.filter(({ name }) => !names.has(name)), ...level.attributes];
-    const own = elementsIn(level).filter(({ local, uri }) => local !== level.local || uri !== level.uri);
+    const own = elementsOfLevel(level);
     const replaced = new Set(own.map(baseName));
     children = [...children.filter((child) => !replaced.has(baseName(child))), ...own];
   }
   return { el, attributes, children };
 }
+
+// All parts inside a level inherit the same, and there may be thousands of them.
+const elementsOfLevel = oncePer((level: XmlElement): readonly XmlElement[] =>
+  elementsIn(level).filter(({ local, uri }) => local !== level.local || uri !== level.uri),
+);
 
 /** Child elements of any name and namespace. */
 export function elementsIn(el: XmlElement): XmlElement[] {

@@ -1,3 +1,4 @@
+import { oncePer } from '#libs/kernel';
 import { type Findings, parseNumber } from '../../codec/index.js';
 import {
   type LinkAmountKind,
@@ -109,9 +110,10 @@ function isBySide(link: XmlElement): boolean {
 }
 
 /** Units of the parts of a resource; what states none is counted in pieces. */
-function unitsOf(resource: XmlElement): ReadonlySet<string> {
-  return new Set(partitionLeaves(resource).map((leaf) => partAttribute(leaf, 'Unit')?.trim() || 'Countable'));
-}
+const unitsOf = oncePer(
+  (resource: XmlElement): ReadonlySet<string> =>
+    new Set(partitionLeaves(resource).map((leaf) => partAttribute(leaf, 'Unit')?.trim() || 'Countable')),
+);
 
 const isNear = (one: number, other: number): boolean =>
   Math.abs(one - other) <= 1e-6 * Math.max(1, Math.abs(one), Math.abs(other));

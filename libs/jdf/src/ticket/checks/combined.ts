@@ -67,7 +67,8 @@ function checkParameters(node: TicketNode, findings: Findings): void {
       .filter(({ usage, name, least }) => usage === 'Input' && least > 0 && name.endsWith('Params'))
       .map(({ name }) => ({ process, index, name })),
   );
-  const missing = needed.filter(({ index, name }) => !node.links.some((link) => isFor(link, index, name)));
+  const { forAll, forOne } = indexedLinks(node);
+  const missing = needed.filter(({ index, name }) => !forAll.has(name) && !forOne.has(`${index} ${name}`));
   const severity = missing.length < needed.length ? 'error' : 'warning';
   for (const { process, index, name } of missing) {
     const hint = `Add ${name}Link with Usage="Input" and CombinedProcessIndex="${index}".`;
@@ -75,9 +76,15 @@ function checkParameters(node: TicketNode, findings: Findings): void {
   }
 }
 
-function isFor(link: TicketLink, index: number, name: string): boolean {
-  const indexes = indexesOf(link);
-  return link.name === name && (indexes.length === 0 || indexes.includes(index));
+/** What is linked for all processes of a node, by name, and what for one of them, by its index and name. */
+function indexedLinks({ links }: TicketNode): Readonly<Record<'forAll' | 'forOne', ReadonlySet<string>>> {
+  const [forAll, forOne] = [new Set<string>(), new Set<string>()];
+  for (const link of links) {
+    const indexes = indexesOf(link);
+    if (indexes.length === 0) forAll.add(link.name);
+    for (const index of indexes) forOne.add(`${index} ${link.name}`);
+  }
+  return { forAll, forOne };
 }
 
 /** What passes from one process to the next need not be linked, but there must be something that can pass. */

@@ -1,5 +1,5 @@
 import type { Findings } from '../../codec/index.js';
-import { jdfDictionary, processRules, type VersionRange } from '../../standard/index.js';
+import { jdfDictionary, type LinkRule, processRules, type VersionRange } from '../../standard/index.js';
 import type { XmlElement } from '../../xml/index.js';
 import { minorVersion, versionOfNode } from './look-up/versions.js';
 import type { TicketCheck, TicketLink, TicketNode } from './ticket-check.js';
@@ -20,7 +20,8 @@ export const knownVersions: TicketCheck = {
         const range = processRules.get(process)?.versions ?? null;
         tell(node.element, `the process ${process}`, range, version, findings);
       }
-      for (const link of node.links) checkLink(node, link, version, findings);
+      const rules = rulesOf(node);
+      for (const link of node.links) checkLink(node, link, rules, version, findings);
       for (const resource of node.resources) {
         const until = jdfDictionary().elementType(resource.local)?.versions?.until ?? null;
         tell(resource, resource.name, { since: null, until }, version, findings);
@@ -29,11 +30,21 @@ export const knownVersions: TicketCheck = {
   },
 };
 
+/** What the processes of a node take and make, each process once. */
+const rulesOf = (node: TicketNode): readonly LinkRule[] =>
+  [...new Set(node.processes)].flatMap((process) => processRules.get(process)?.links ?? []);
+
 /** A link is known as long as one of the processes knows it so. */
-function checkLink(node: TicketNode, link: TicketLink, version: number, findings: Findings): void {
-  const rules = node.processes
-    .flatMap((process) => processRules.get(process)?.links ?? [])
-    .filter(({ name, usage, role }) => name === link.name && usage === link.usage && role === link.role);
+function checkLink(
+  node: TicketNode,
+  link: TicketLink,
+  all: readonly LinkRule[],
+  version: number,
+  findings: Findings,
+): void {
+  const rules = all.filter(
+    ({ name, usage, role }) => name === link.name && usage === link.usage && role === link.role,
+  );
   const [first] = rules;
   if (first === undefined || rules.some(({ versions }) => isKnown(versions, version))) return;
   const role = link.role === '' ? '' : ` of ProcessUsage="${link.role}"`;

@@ -22,14 +22,14 @@ function checkNode(node: TicketNode, findings: Findings): void {
   const allowed = rules.flatMap(({ links }) => links);
   for (const link of node.links) checkLink(node, link, allowed, severity, findings);
   const [only] = rules;
-  if (rules.length > 1 || only === undefined || node.grayBox) return;
+  if (node.processes.length > 1 || only === undefined || node.grayBox) return;
   for (const rule of only.links) countLinks(node, rule, findings);
 }
 
 /** The rules of all processes of the node; undefined where one is unknown here, so that anything might be right. */
 function rulesOf(node: TicketNode): readonly ProcessRule[] | undefined {
   const names = node.type === 'Product' ? ['Product'] : node.processes;
-  const rules = names.map((name) => processRules.get(name));
+  const rules = [...new Set(names)].map((name) => processRules.get(name));
   return names.length > 0 && rules.every((rule) => rule !== undefined) ? rules : undefined;
 }
 

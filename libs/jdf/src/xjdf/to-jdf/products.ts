@@ -36,17 +36,19 @@ export function olderProducts(ticket: Ticket, direction: Direction): ProductNode
   ticket.ledger.carry(list);
   const made = products.map((product) => begin(ticket, product));
   const parents = parentsOf(made);
-  for (const one of made) complete(ticket, direction, one, childrenOf(one, parents));
+  const children = childrenByParent(parents);
+  const childrenOf = (one: Made): readonly Made[] => children.get(one) ?? [];
+  for (const one of made) complete(ticket, direction, one, childrenOf(one));
   const roots = made.filter((one) => !parents.has(one));
   for (const [child, parent] of parents)
     parent.links.push(link(direction, 'Component', child.component, 'Input'));
   const write = (one: Made): XmlElement => {
-    addAll(one.node.children, childrenOf(one, parents).map(write));
+    addAll(one.node.children, childrenOf(one).map(write));
     return finish(direction, withLinks(direction, one));
   };
   if (roots.length === 1) {
     const [root] = roots as [Made];
-    const inner = childrenOf(root, parents).map(write);
+    const inner = childrenOf(root).map(write);
     return {
       line: root.product.line,
       type: 'Product',
@@ -55,17 +57,24 @@ export function olderProducts(ticket: Ticket, direction: Direction): ProductNode
       children: inner,
     };
   }
-  const children = (roots.length === 0 ? made : roots).map(write);
-  return { line: list.line, type: 'ProcessGroup', attributes: new Map(), links: [], children };
+  const outer = (roots.length === 0 ? made : roots).map(write);
+  return { line: list.line, type: 'ProcessGroup', attributes: new Map(), links: [], children: outer };
 }
 
-/** The parts of a product in the order in which it names them. */
-function childrenOf(parent: Made, parents: ReadonlyMap<Made, Made>): Made[] {
-  const named = namesIn(parent);
-  return [...parents]
-    .filter(([, one]) => one === parent)
-    .map(([child]) => child)
-    .sort((a, b) => named.indexOf(a.component) - named.indexOf(b.component));
+/** The parts of each product in the order in which it names them. */
+function childrenByParent(parents: ReadonlyMap<Made, Made>): ReadonlyMap<Made, readonly Made[]> {
+  const children = new Map<Made, Made[]>();
+  for (const [child, parent] of parents) {
+    const there = children.get(parent);
+    if (there === undefined) children.set(parent, [child]);
+    else there.push(child);
+  }
+  for (const [parent, those] of children) {
+    const places = new Map<string, number>();
+    for (const name of namesIn(parent)) if (!places.has(name)) places.set(name, places.size);
+    those.sort((a, b) => places.get(a.component)! - places.get(b.component)!);
+  }
+  return children;
 }
 
 /** The products that the intents of a product name, in order. */
@@ -92,11 +101,15 @@ function begin(ticket: Ticket, product: XmlElement): Made {
 /** Which product goes into which: what a binding or an assembly names. */
 function parentsOf(made: readonly Made[]): ReadonlyMap<Made, Made> {
   const parents = new Map<Made, Made>();
+  const byComponent = new Map<string, Made[]>();
+  for (const one of made) {
+    const there = byComponent.get(one.component);
+    if (there === undefined) byComponent.set(one.component, [one]);
+    else there.push(one);
+  }
   for (const parent of made) {
-    const ids = namesIn(parent);
-    for (const child of made) {
-      if (child !== parent && !parents.has(child) && ids.includes(child.component))
-        parents.set(child, parent);
+    for (const child of namesIn(parent).flatMap((id) => byComponent.get(id) ?? [])) {
+      if (child !== parent && !parents.has(child)) parents.set(child, parent);
     }
   }
   // Products that hold one another would have no root.

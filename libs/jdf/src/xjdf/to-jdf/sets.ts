@@ -54,20 +54,27 @@ const ORDER = [
   'BlockName',
 ];
 
-/** Decides what each ResourceSet becomes, before any is written, because they refer to one another. */
+/**
+ * Decides what each ResourceSet becomes, before any is written, because they refer to one another. What one process makes
+ * and another takes is two sets that say the same of their resources, and one resource in the older generation.
+ */
 export function planSets(ticket: Ticket): PlannedSet[] {
   const sets = childElements(ticket.doc.root, 'ResourceSet');
-  const planned: PlannedSet[] = [];
-  for (const set of sets) {
-    const twin = planned.find((one) => isExchange(one.set, set));
-    if (twin !== undefined) {
-      planned.push({ set, bundles: twin.bundles });
-      adopt(ticket, set, twin.bundles);
-      continue;
-    }
-    planned.push({ set, bundles: bundlesOf(ticket, set) });
-  }
-  return planned;
+  const exchanged = new Map<string, PlannedSet[]>();
+  return sets.map((set) => {
+    const usage = attributeOf(set, 'Usage');
+    const isUsed = (usage === 'Input' || usage === 'Output') && indexesIn(set).length > 0;
+    if (!isUsed) return { set, bundles: bundlesOf(ticket, set) };
+    const content = JSON.stringify([attributeOf(set, 'Name'), contentOf(set)]);
+    const other = usage === 'Input' ? 'Output' : 'Input';
+    const twin = exchanged.get(`${other} ${content}`)?.find((one) => isApart(one.set, set));
+    if (twin !== undefined) adopt(ticket, set, twin.bundles);
+    const planned = { set, bundles: twin?.bundles ?? bundlesOf(ticket, set) };
+    const alike = exchanged.get(`${usage} ${content}`);
+    if (alike === undefined) exchanged.set(`${usage} ${content}`, [planned]);
+    else alike.push(planned);
+    return planned;
+  });
 }
 
 /** The resources that a set becomes. */
@@ -147,15 +154,14 @@ function adopt(ticket: Ticket, set: XmlElement, bundles: readonly Bundle[]): voi
   }
 }
 
-/** What one process makes and a later one takes: two sets that say the same of their resources. */
-function isExchange(a: XmlElement, b: XmlElement): boolean {
-  const indexes = [a, b].map((set) => splitTokens(attributeOf(set, 'CombinedProcessIndex') ?? ''));
-  if (attributeOf(a, 'Name') !== attributeOf(b, 'Name')) return false;
-  const usages = [a, b].map((set) => attributeOf(set, 'Usage'));
-  if (!usages.includes('Input') || !usages.includes('Output')) return false;
-  if (indexes.some((one) => one.length === 0) || indexes[0]!.some((one) => indexes[1]!.includes(one)))
-    return false;
-  return contentOf(a) === contentOf(b);
+/** The processes of the job that use a set, by their places in Types. */
+const indexesIn = (set: XmlElement): readonly string[] =>
+  splitTokens(attributeOf(set, 'CombinedProcessIndex') ?? '');
+
+/** Whether no process uses both sets. */
+function isApart(a: XmlElement, b: XmlElement): boolean {
+  const others = new Set(indexesIn(b));
+  return !indexesIn(a).some((index) => others.has(index));
 }
 
 function contentOf(set: XmlElement): string {

@@ -9,8 +9,7 @@ import { carryAttribute, complete, Draft, fillDraft, finish } from '../translate
 import { asToken } from '../values.js';
 import { actualAudits } from './actual-audits.js';
 import { type Job, newerResource } from './job.js';
-import { writtenLeaves } from './leaves.js';
-import { selects } from './links.js';
+import { selectedLeaves } from './leaves.js';
 import { type Resources, shapeOf } from './resources.js';
 
 interface Desk {
@@ -218,7 +217,7 @@ function resourceInfo(desk: Desk, audit: XmlElement, overflow: Overflow): XmlEle
     const attribute = attributeNode(link, name);
     if (attribute !== undefined) carryAttribute(direction, 'ResourceSet', attribute, set, overflow);
   }
-  for (const leaf of writtenLeaves(resource).filter((one) => selects(parts, one))) {
+  for (const leaf of selectedLeaves(resource, parts)) {
     const written = resources.element(resource, leaf, job.ids.make('Audit'), leaf.keys);
     const actual = attributeNode(link, 'ActualAmount');
     if (written === undefined) continue;

@@ -20,7 +20,8 @@ import { adopted, declaredAtRoot } from '../write.js';
 import { amountPool, withLinkAttributes } from './amounts.js';
 import { convertAudits } from './audits.js';
 import { Job, newerResource, type SetDraft, UNUSED } from './job.js';
-import { selects, type UseOfResource, usesOf } from './links.js';
+import { selectedLeaves } from './leaves.js';
+import { type UseOfResource, usesOf } from './links.js';
 import { carryPart } from './parts.js';
 import { convertProducts } from './products.js';
 import { identifiers, Resources, shapeOf } from './resources.js';
@@ -173,27 +174,23 @@ function placeResources(
     const linked = uses.get(resource) ?? [];
     if (linked.length === 0) placeUse(job, resources, resource, { links: [], use: UNUSED, parts: [] });
     for (const one of linked) placeUse(job, resources, resource, one);
-    const { leaves } = job.placing(resource);
-    const left = leaves.filter(({ leaf }) => linked.every(({ parts }) => !selects(parts, leaf)));
-    if (linked.length > 0 && left.length > 0) {
-      resources.place(resource, UNUSED, (leaf) => left.some((one) => one.leaf === leaf), true);
-    }
+    if (linked.length === 0) continue;
+    const used = new Set(linked.flatMap(({ parts }) => selectedLeaves(resource, parts)));
+    const left = job.placing(resource).leaves.filter(({ leaf }) => !used.has(leaf));
+    if (left.length > 0) resources.place(resource, UNUSED, left, true);
   }
   for (const pool of pools) job.ledger.carry(pool);
 }
 
 function placeUse(job: Job, resources: Resources, resource: XmlElement, one: UseOfResource): void {
   const { ledger } = job;
-  const before = job.sets.find((set) => set.use === one.use)?.resources.length ?? 0;
-  const set = resources.place(resource, one.use, (leaf) => selects(one.parts, leaf));
-  if (set === undefined) return;
-  const { leaves } = job.placing(resource);
-  const chosen = leaves.filter(({ leaf }) => selects(one.parts, leaf));
-  const start = set.resources.length - chosen.length;
-  chosen.forEach(({ leaf }, i) => {
-    const at = Math.max(start, before) + i;
-    const written = set.resources[at];
-    if (written === undefined) return;
+  const { byLeaf } = job.placing(resource);
+  const chosen = selectedLeaves(resource, one.parts).flatMap((leaf) => byLeaf.get(leaf) ?? []);
+  const placed = resources.place(resource, one.use, chosen);
+  if (placed === undefined) return;
+  const { set } = placed;
+  for (const { leaf, at } of placed.written) {
+    const written = set.resources[at]!;
     const amounts = amountPool(
       job,
       resources,
@@ -205,7 +202,7 @@ function placeUse(job: Job, resources: Resources, resource: XmlElement, one: Use
     );
     const children = amounts === undefined ? written.children : [amounts, ...written.children];
     set.resources[at] = withLinkAttributes(resources, { ...written, children }, one.links);
-  });
+  }
   const unit = attributeNode(resource, 'Unit');
   if (unit !== undefined && set.unit === undefined) {
     set.unit = splitTokens(unit.value)[0];

@@ -17,7 +17,7 @@ import { spelledKeys } from '../resource-set.js';
 import { rowOfOlder } from '../rows.js';
 import { type Direction, Draft, finish } from '../translate.js';
 import { asToken } from '../values.js';
-import { writtenLeaves } from './leaves.js';
+import { selectedLeaves, writtenLeaves } from './leaves.js';
 
 /** How a set of resources is used: what a resource link says beside which resource it is. */
 export interface Use {
@@ -55,6 +55,8 @@ export interface PlacedLeaf {
 /** Where a resource went: its leaves with the IDs of the Resource elements that they became. */
 export interface Placing {
   readonly leaves: readonly PlacedLeaf[];
+  /** The same by the leaf. */
+  readonly byLeaf: ReadonlyMap<Partition, PlacedLeaf>;
   /** Stands for all its leaves together. */
   readonly setId: string | undefined;
   /** IDs of leaves by their keys, of resources that have any. */
@@ -67,6 +69,7 @@ export class Job {
   readonly ledger: Ledger;
   readonly ids: Ids;
   readonly sets: SetDraft[] = [];
+  readonly #setsByUse = new Map<string, SetDraft>();
   readonly placings = new Map<XmlElement, Placing>();
 
   constructor(doc: XmlDocument) {
@@ -77,9 +80,11 @@ export class Job {
 
   /** The set of this name and use, made if there is none. */
   set(name: string, use: Use): SetDraft {
-    const like = this.sets.find((set) => set.name === name && sameUse(set.use, use));
+    const key = JSON.stringify([name, use.usage ?? null, use.processUsage ?? null, use.indexes]);
+    const like = this.#setsByUse.get(key);
     if (like !== undefined) return like;
     const made: SetDraft = { name, use, resources: [], dependents: [] };
+    this.#setsByUse.set(key, made);
     this.sets.push(made);
     return made;
   }
@@ -96,18 +101,14 @@ export class Job {
     const own = usableId(attributeOf(resource, 'ID'));
     const all = writtenLeaves(resource);
     const leaves = all.filter((leaf) => identical(leaf) === undefined);
-    const alike = all.flatMap((leaf) => {
-      const part = identical(leaf);
-      return part === undefined ? [] : [{ leaf, part }];
-    });
+    const twins = twinsOf(resource, all);
     const also = (leaf: Partition): PartKeys[] =>
-      alike.flatMap((one) => {
-        const fits = Object.entries(one.part).every(([key, value]) => leaf.keys[key] === value);
-        if (fits) for (const el of one.leaf.chain.slice(-1)) this.ledger.carryAll(el);
-        return fits ? [{ ...leaf.keys, ...one.leaf.keys }] : [];
+      (twins.get(leaf) ?? []).map((twin) => {
+        for (const el of twin.chain.slice(-1)) this.ledger.carryAll(el);
+        return { ...leaf.keys, ...twin.keys };
       });
     const name = own ?? asToken(resource.local);
-    const made: Omit<Placing, 'byKeys'> =
+    const made: Pick<Placing, 'leaves' | 'setId'> =
       leaves.length === 1
         ? {
             leaves: [{ leaf: leaves[0]!, id: own ?? this.ids.make(name), also: also(leaves[0]!) }],
@@ -119,7 +120,8 @@ export class Job {
           };
     const divided = made.leaves.filter(({ leaf }) => Object.keys(leaf.keys).length > 0);
     const byKeys = new Map(divided.map(({ leaf, id }) => [spelledKeys(leaf.keys), id]));
-    const placing = { ...made, byKeys };
+    const byLeaf = new Map(made.leaves.map((placed) => [placed.leaf, placed]));
+    const placing = { ...made, byKeys, byLeaf };
     this.placings.set(resource, placing);
     return placing;
   }
@@ -167,15 +169,32 @@ export class Job {
   idsFor(resource: XmlElement, wanted: PartKeys): readonly string[] {
     const product = this.productIds.get(resource);
     if (product !== undefined) return [product];
-    const { leaves, setId, byKeys } = this.placing(resource);
+    const { leaves, setId, byKeys, byLeaf } = this.placing(resource);
     const exact = byKeys.get(spelledKeys(wanted));
     if (exact !== undefined) return [exact];
-    const fitting = leaves.filter(({ leaf }) =>
-      Object.entries(leaf.keys).every(([key, value]) => wanted[key] === undefined || wanted[key] === value),
-    );
+    const fitting = selectedLeaves(resource, [wanted]).flatMap((leaf) => byLeaf.get(leaf) ?? []);
     if (fitting.length === leaves.length && setId !== undefined) return [setId];
     return fitting.map(({ id }) => id);
   }
+}
+
+/** The leaves that say that they are the same as another, by that one. */
+function twinsOf(
+  resource: XmlElement,
+  leaves: readonly Partition[],
+): ReadonlyMap<Partition, readonly Partition[]> {
+  const twins = new Map<Partition, Partition[]>();
+  for (const twin of leaves) {
+    const part = identical(twin);
+    if (part === undefined) continue;
+    for (const leaf of selectedLeaves(resource, [part])) {
+      if (!Object.entries(part).every(([key, value]) => leaf.keys[key] === value)) continue;
+      const there = twins.get(leaf);
+      if (there === undefined) twins.set(leaf, [twin]);
+      else there.push(twin);
+    }
+  }
+  return twins;
 }
 
 /** What a leaf says that it is the same as. */
@@ -202,15 +221,6 @@ export function newerResource(local: string): { readonly name: string; readonly 
   if (host !== undefined) return { name: local, host };
   const name = rowOfOlder(local)?.xjdf ?? local;
   return xjdfVocabulary.isMember('SpecificResource', name) ? { name } : undefined;
-}
-
-function sameUse(a: Use, b: Use): boolean {
-  return (
-    a.usage === b.usage &&
-    a.processUsage === b.processUsage &&
-    a.indexes.length === b.indexes.length &&
-    a.indexes.every((index, i) => index === b.indexes[i])
-  );
 }
 
 export const NEWER = XJDF_NAMESPACE;

@@ -1,6 +1,5 @@
 import { splitTokens } from '../../codec/index.js';
 import { keysOf, type PartKeys } from '../../elements/part.js';
-import type { Partition } from '../../partition/index.js';
 import { attributeOf, childElements, firstChild, type XmlElement } from '../../xml/index.js';
 import type { Job, Use } from './job.js';
 import type { Steps } from './steps.js';
@@ -71,12 +70,4 @@ function trimmed(indexes: readonly number[], steps: Steps, links: readonly XmlEl
   const all = indexes.length === steps.types.length;
   const stated = links.some((link) => attributeOf(link, 'CombinedProcessIndex') !== undefined);
   return all && !stated ? [] : [...indexes].sort((a, b) => a - b);
-}
-
-/** Whether a leaf is among those that a link selects. */
-export function selects(parts: readonly PartKeys[], leaf: Partition): boolean {
-  if (parts.length === 0) return true;
-  return parts.some((part) =>
-    Object.entries(leaf.keys).every(([key, value]) => part[key] === undefined || part[key] === value),
-  );
 }

@@ -6,8 +6,8 @@ import { effectiveSource, type Overflow } from '../source.js';
 import { carryAttribute, Draft, finish, translate } from '../translate.js';
 import { colourIntent } from './colour-intent.js';
 import { type Job, newerResource } from './job.js';
-import { writtenLeaves } from './leaves.js';
-import { selects, type UseOfResource } from './links.js';
+import { selectedLeaves, writtenLeaves } from './leaves.js';
+import type { UseOfResource } from './links.js';
 import { identifiers, type Resources, shapeOf } from './resources.js';
 
 export interface Products {
@@ -28,6 +28,8 @@ export function convertProducts(
   const taken = new Set<XmlElement>();
   if (products.length === 0) return { list: undefined, taken };
   const ids = new Map(products.map((node) => [node, productId(job, node, uses)]));
+  const childrenOf = new Map<XmlElement | undefined, XmlElement[]>(products.map((node) => [node, []]));
+  for (const node of products) childrenOf.get(parentOf(job.doc, node))?.push(node);
   const list = new Draft('ProductList', shapeOf('ProductList'));
   for (const node of products) {
     const overflow: Overflow = { nodes: [], originals: [], keys: {} };
@@ -37,7 +39,6 @@ export function convertProducts(
     draft.attributes.set('ID', ids.get(node)!);
     draft.attributes.set('IsRoot', String(isRoot));
     describe(job, resources, node, draft, overflow, taken, uses);
-    const children = products.filter((one) => parentOf(job.doc, one) === node);
     intentsOfNode(
       job,
       resources,
@@ -46,7 +47,7 @@ export function convertProducts(
       overflow,
       taken,
       uses,
-      children.map((one) => ids.get(one)!),
+      childrenOf.get(node)!.map((one) => ids.get(one)!),
     );
     addAll(
       draft.children,
@@ -181,8 +182,7 @@ function intentsOfNode(
       continue;
     }
     const use = uses.get(resource)?.[0];
-    const leaves = writtenLeaves(resource);
-    const leaf = leaves.find((one) => selects(use?.parts ?? [], one)) ?? leaves[0]!;
+    const [leaf = writtenLeaves(resource)[0]!] = selectedLeaves(resource, use?.parts ?? []);
     const made = intent(job, resources, resource, leaf.chain, overflow, children, sides);
     if (made === undefined) continue;
     seen.add(resource.local);

@@ -9,13 +9,20 @@ import { effectiveSource, type Overflow, type Source, sourceOf } from '../source
 import { carryAttribute, type Direction, Draft, finish, translate } from '../translate.js';
 import { asToken } from '../values.js';
 import { toNewer } from './direction.js';
-import { type Job, NEWER, newerResource, type SetDraft, UNUSED, type Use } from './job.js';
+import { type Job, NEWER, newerResource, type PlacedLeaf, type SetDraft, UNUSED, type Use } from './job.js';
 import { partElement, partsOfLeaf } from './parts.js';
 import type { Placer } from './placer.js';
 
 /** The shape of a kind of the newer generation that is known to exist. */
 export const shapeOf = (name: string): ElementShape =>
   xjdfVocabulary.named(name) ?? xjdfVocabulary.shape(name)!;
+
+/** Leaves of a resource as they were written into a set. */
+interface Placed {
+  readonly set: SetDraft;
+  /** `at` is the place in the set's resources. */
+  readonly written: readonly { readonly leaf: Partition; readonly at: number }[];
+}
 
 /** Writes resources of pools, and those that stand inline, as ResourceSets. */
 export class Resources implements Placer {
@@ -76,35 +83,30 @@ export class Resources implements Placer {
   }
 
   /**
-   * Writes a resource, or the leaves of it that are selected, into the set of a use. Gives the set. A leaf that is
-   * written once more gets another ID, unless it is one of the `rest` that no use selected.
+   * Writes leaves of a resource into the set of a use. Gives the set, and where in it each leaf is that could be written.
+   * A leaf that is written once more gets another ID, unless it is one of the `rest` that no use selected.
    */
-  place(
-    resource: XmlElement,
-    use: Use,
-    selected: (leaf: Partition) => boolean,
-    rest = false,
-  ): SetDraft | undefined {
+  place(resource: XmlElement, use: Use, chosen: readonly PlacedLeaf[], rest = false): Placed | undefined {
     const newer = newerResource(resource.local);
     if (newer === undefined) return undefined;
     const { ledger } = this.#job;
     const placing = this.#job.placing(resource);
-    const chosen = placing.leaves.filter(({ leaf }) => selected(leaf));
     const again = this.#placed.has(resource) && !rest;
     this.#placed.add(resource);
     const set = this.#job.set(newer.host ?? newer.name, use);
     if (!again && !rest && set.resources.length === 0 && placing.setId !== undefined) set.id = placing.setId;
+    const places: Placed['written'][number][] = [];
     for (const { leaf, id, also } of chosen) {
       const own = again ? this.#job.ids.make(asToken(id)) : id;
       const written = this.element(resource, leaf, own, leaf.keys, also);
-      if (written !== undefined) set.resources.push(written);
+      if (written !== undefined) places.push({ leaf, at: set.resources.push(written) - 1 });
     }
     ledger.carryNamed(resource, 'ID', 'Class', 'PartIDKeys');
     for (const level of chosen.flatMap(({ leaf }) => leaf.chain)) {
       ledger.carry(level);
       ledger.carryNamed(level, ...partitionKeysOf(resource));
     }
-    return set;
+    return { set, written: places };
   }
 
   /** An element that is the same in both generations but for its facts, such as a Comment. */

@@ -13,12 +13,15 @@ import type { Steps } from './steps.js';
  */
 export function nodeInfos(job: Job, resources: Resources, steps: Steps): void {
   const made = new Map<string, { readonly info: XmlElement; readonly indexes: number[] }>();
+  const there = job.sets.filter(({ name, use }) => name === 'NodeInfo' && use.usage === 'Input');
+  const doing = [...steps.indexes].filter(([, indexes]) => indexes.length > 0);
+  const statuses = new Set(doing.map(([node]) => attributeOf(node, 'Status')));
   for (const [node, indexes] of steps.indexes) {
     if (indexes.length === 0) {
-      follow(job, node, steps);
+      follow(job, node, statuses);
       continue;
     }
-    const own = setOf(job, indexes, steps.types.length);
+    const own = setOf(there, indexes, steps.types.length);
     if (own !== undefined) {
       own.resources.forEach((resource, i) => {
         own.resources[i] = withStatus(resources, resource, node);
@@ -43,21 +46,17 @@ export function nodeInfos(job: Job, resources: Resources, steps: Steps): void {
 }
 
 /** The status of a group follows from its steps. */
-function follow(job: Job, node: XmlElement, steps: Steps): void {
+function follow(job: Job, node: XmlElement, ofSteps: ReadonlySet<string | undefined>): void {
   const status = attributeNode(node, 'Status');
-  const all = [...steps.indexes].filter(([, indexes]) => indexes.length > 0);
-  const same = all.every(([other]) => attributeOf(other, 'Status') === status?.value);
-  if (status !== undefined && same) job.ledger.carry(status);
+  const others = ofSteps.size - (ofSteps.has(status?.value) ? 1 : 0);
+  if (status !== undefined && others === 0) job.ledger.carry(status);
 }
 
-function setOf(job: Job, indexes: readonly number[], count: number): SetDraft | undefined {
-  return job.sets.find(
-    ({ name, use }) =>
-      name === 'NodeInfo' &&
-      use.usage === 'Input' &&
-      (use.indexes.length === 0
-        ? indexes.length === count
-        : indexes.every((index) => use.indexes.includes(index))),
+function setOf(infos: readonly SetDraft[], indexes: readonly number[], count: number): SetDraft | undefined {
+  return infos.find(({ use }) =>
+    use.indexes.length === 0
+      ? indexes.length === count
+      : indexes.every((index) => use.indexes.includes(index)),
   );
 }
 

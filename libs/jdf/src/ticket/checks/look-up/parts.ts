@@ -1,5 +1,6 @@
+import { oncePer } from '#libs/kernel';
 import type { PartKeys } from '../../../elements/part.js';
-import { type Partition, partitionLeaves } from '../../../partition/index.js';
+import { LeafIndex, type Partition, partitionLeaves } from '../../../partition/index.js';
 import type { XmlElement } from '../../../xml/index.js';
 
 /** Whether two keys of parts can mean the same thing: nothing that both state differs. */
@@ -14,6 +15,8 @@ export function selectionsMeet(some: readonly PartKeys[], others: readonly PartK
 }
 
 /** The leaves of a resource that a selection means, all where it selects none. */
-export function selectedLeaves(resource: XmlElement, selection: readonly PartKeys[]): Partition[] {
-  return partitionLeaves(resource).filter(({ keys }) => selectionsMeet([keys], selection));
+export function selectedLeaves(resource: XmlElement, selection: readonly PartKeys[]): readonly Partition[] {
+  return selection.length === 0 ? partitionLeaves(resource) : leafIndex(resource).selected(selection);
 }
+
+const leafIndex = oncePer((resource: XmlElement) => new LeafIndex(partitionLeaves(resource)));

@@ -1,3 +1,4 @@
+import { oncePer } from '#libs/kernel';
 import { shape, type XYPair, xyPair } from '../../../codec/index.js';
 import { partAttribute, partitionLeaves, subElements } from '../../../partition/index.js';
 import { attributeOf, type XmlDocument, type XmlElement } from '../../../xml/index.js';
@@ -33,10 +34,14 @@ export function nearest(levels: readonly XmlElement[], name: string): XmlElement
   return levels.filter((level) => hasInside(level, name)).slice(-1);
 }
 
-const hasInside = ({ children }: XmlElement, name: string): boolean =>
-  children.some(
-    (child) => child.kind === 'element' && (child.local === name || child.local === `${name}Ref`),
-  );
+const hasInside = (level: XmlElement, name: string): boolean =>
+  namesInside(level).has(name) || namesInside(level).has(`${name}Ref`);
+
+// All parts inside a level ask for the same, and there may be thousands of them.
+const namesInside = oncePer(
+  ({ children }: XmlElement): ReadonlySet<string> =>
+    new Set(children.flatMap((child) => (child.kind === 'element' ? child.local : []))),
+);
 
 const isPaper = (media: XmlElement | undefined): boolean =>
   media?.local === 'Media' && (attributeOf(media, 'MediaType')?.trim() ?? 'Paper') === 'Paper';

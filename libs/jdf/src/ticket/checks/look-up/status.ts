@@ -1,3 +1,4 @@
+import { oncePer } from '#libs/kernel';
 import type { PartKeys } from '../../../elements/part.js';
 import { type ResourceStatus, resourceStatuses } from '../../../enumerations.js';
 import { type PartNode, partAttribute, partTreeOf } from '../../../partition/index.js';
@@ -9,7 +10,7 @@ export function lowestStatus(
   resource: XmlElement,
   selection: readonly PartKeys[],
 ): ResourceStatus | undefined {
-  if (selection.length === 0) return resourceStatuses[lowestBelow(partTreeOf(resource).root, -1)];
+  if (selection.length === 0) return lowestOfAll(resource);
   let lowest: number = NONE;
   for (const leaf of selectedLeaves(resource, selection)) {
     const one = rank(partAttribute(leaf, 'Status'));
@@ -17,6 +18,11 @@ export function lowestStatus(
   }
   return resourceStatuses[lowest];
 }
+
+const lowestOfAll = oncePer(
+  (resource: XmlElement): ResourceStatus | undefined =>
+    resourceStatuses[lowestBelow(partTreeOf(resource).root, -1)],
+);
 
 /** The rank of no status at all: above every other. */
 const NONE: number = resourceStatuses.length;
