@@ -8,6 +8,7 @@ export interface Metrics {
   readonly liveStreams: Gauge;
 }
 
+/** The counters and gauges of this process, in a registry of their own (Prometheus). */
 export function makeMetrics(): Metrics {
   const registry = new Registry();
   collectDefaultMetrics({ register: registry });

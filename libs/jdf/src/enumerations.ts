@@ -1,6 +1,7 @@
 /** Closed lists of the standard that several views use. Source: the official JDF 1.9 schema (JDFTypes). */
 export const versions = ['1.0', '1.1', '1.2', '1.3', '1.4', '1.5', '1.6', '1.7', '1.8', '1.9'] as const;
 
+/** JDF/@Status. */
 export const nodeStatuses = [
   'Waiting',
   'TestRunInProgress',
@@ -19,6 +20,7 @@ export const nodeStatuses = [
 ] as const;
 export type NodeStatus = (typeof nodeStatuses)[number];
 
+/** PhaseTime/@Status. */
 export const phaseStatuses = [
   'TestRunInProgress',
   'Setup',
@@ -29,8 +31,10 @@ export const phaseStatuses = [
   'Stopped',
 ] as const;
 
+/** ProcessRun/@EndStatus. */
 export const runEndStatuses = ['Aborted', 'Completed', 'FailedTestRun', 'Ready', 'Stopped'] as const;
 
+/** JDF/@Activation. */
 export const activations = ['Inactive', 'Informative', 'Held', 'Active', 'TestRun', 'TestRunAndGo'] as const;
 export type Activation = (typeof activations)[number];
 
@@ -46,6 +50,7 @@ export const resourceStatuses = [
 ] as const;
 export type ResourceStatus = (typeof resourceStatuses)[number];
 
+/** Resource/@Class. */
 export const resourceClasses = [
   'Consumable',
   'Handling',
@@ -59,14 +64,18 @@ export const resourceClasses = [
 /** The classes of which there is an amount. */
 export const physicalClasses = ['Consumable', 'Handling', 'Quantity'] as const;
 
+/** ResourceLink/@Usage. */
 export const usages = ['Input', 'Output'] as const;
 
+/** DeviceInfo/@DeviceStatus. */
 export const deviceStatuses = ['Unknown', 'Idle', 'Down', 'Setup', 'Running', 'Cleanup', 'Stopped'] as const;
 export type DeviceStatus = (typeof deviceStatuses)[number];
 
+/** Queue/@Status. */
 export const queueStatuses = ['Blocked', 'Closed', 'Full', 'Running', 'Waiting', 'Held'] as const;
 export type QueueStatus = (typeof queueStatuses)[number];
 
+/** QueueEntry/@Status. */
 export const queueEntryStatuses = [
   'Running',
   'Waiting',
@@ -79,6 +88,7 @@ export const queueEntryStatuses = [
 ] as const;
 export type QueueEntryStatus = (typeof queueEntryStatuses)[number];
 
+/** Notification/@Class, from the least to the most serious. */
 export const notificationClasses = ['Event', 'Information', 'Warning', 'Error', 'Fatal'] as const;
 export type NotificationClass = (typeof notificationClasses)[number];
 
@@ -97,4 +107,5 @@ export const orientations = [
   'Flip270',
 ] as const;
 
+/** Resource/@PartUsage. */
 export const partUsages = ['Explicit', 'Implicit', 'Sparse'] as const;

@@ -20,6 +20,7 @@ export interface RequestFacts {
 
 const LOOPBACK = /^(127(\.\d{1,3}){3}|::1|::ffff:127(\.\d{1,3}){3})$/;
 const LOOPBACK_NAMES = new Set(['localhost', '127.0.0.1', '[::1]', '::1']);
+/** Name of the cookie that holds a signed-in session. */
 export const SESSION_COOKIE = 'sidelay_session';
 
 /** Tokens are 256 random bits, shown once; only their hash is kept. */
@@ -27,6 +28,7 @@ export function newSecret(): string {
   return `sl_${randomBytes(32).toString('base64url')}`;
 }
 
+/** SHA-256 of a secret, in hexadecimal; one of 256 random bits needs no salt. */
 export function hashOf(secret: string): string {
   return createHash('sha256').update(secret).digest('hex');
 }

@@ -21,6 +21,10 @@ export interface TokenDesk {
   close(): Promise<void>;
 }
 
+/**
+ * The tokens of an installation, for the command line: opens the database that the settings name, or the embedded one.
+ * Throws a Fault where neither can be opened.
+ */
 export async function openTokens(env: Readonly<Record<string, string | undefined>>): Promise<TokenDesk> {
   const { settings, log } = settingsOrFault(env);
   const embedded =

@@ -13,6 +13,9 @@ export interface CloudEvent {
   readonly data: Readonly<Record<string, unknown>>;
 }
 
+/**
+ * An event of the log in its envelope (CloudEvents 1.0): `id` is the position in the log as text, `time` in RFC 3339.
+ */
 export function cloudEvent(event: LoggedEvent, deviceId: string): CloudEvent {
   const subject = event.ticketId ?? event.deviceId;
   return {

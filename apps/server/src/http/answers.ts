@@ -25,6 +25,7 @@ export function ifMatch(request: FastifyRequest): number | null {
   return revision === undefined ? -1 : Number(revision);
 }
 
+/** How many rows are asked for, 1 to 1,000; `standard` where nothing is said. Throws HttpProblem REQUEST_INVALID. */
 export function limitOf(text: string | undefined, standard = 100): number {
   if (text === undefined) return standard;
   const limit = Number(text);
@@ -43,6 +44,7 @@ export function timeOf(name: string, text: string | undefined): number | null {
   );
 }
 
+/** A page as lists answer: items as the outside sees them, and the cursor of the next page or null. */
 export function cursorPage<T, V>(page: Page<T>, view: (row: T) => V): { items: V[]; next: string | null } {
   return { items: page.items.map(view), next: page.next };
 }

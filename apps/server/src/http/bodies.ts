@@ -7,6 +7,7 @@ export const benchCountsSchema = z.strictObject({
   waste: z.int().min(0).default(0),
 });
 
+/** A device as it is registered. */
 export const deviceSchema = z.strictObject({
   id: z.string().regex(/^[A-Za-z0-9._-]{1,100}$/, 'letters, digits, dot, dash and underscore only'),
   kind: z.enum(['prepress', 'platesetter', 'press', 'guillotine', 'folder', 'stitcher', 'binder', 'bench']),
@@ -15,6 +16,7 @@ export const deviceSchema = z.strictObject({
   url: z.string().max(2000).nullable().default(null),
 });
 
+/** A move of stock between two accounts; the amount in the unit of the item. */
 export const stockMoveSchema = z.strictObject({
   item: z.string().min(1).max(200),
   lot: z.string().max(200).default(''),
@@ -25,11 +27,16 @@ export const stockMoveSchema = z.strictObject({
   reason: z.string().min(1).max(500),
 });
 
+/** A token with which somebody signs in. */
 export const sessionSchema = z.strictObject({ token: z.string().min(10).max(200) });
 
+/** Counts of a bench, since the last call. Throws HttpProblem REQUEST_INVALID, as the readers below do. */
 export const benchCounts = reader(benchCountsSchema);
+/** Reads a device to be registered. */
 export const deviceWish = reader(deviceSchema);
+/** Reads a move of stock. */
 export const stockMove = reader(stockMoveSchema);
+/** Reads a token to sign in with. */
 export const sessionWish = reader(sessionSchema);
 
 /** Reads a body by its schema, or answers 400 with what is wrong and where. */

@@ -6,6 +6,7 @@ import { limitOf, parseJsonBody, timeOf } from './answers.js';
 import { deviceWish } from './bodies.js';
 import { HttpProblem } from './problem.js';
 
+/** Devices, their queues and phases (/api/v1/devices). */
 @Controller('api/v1/devices')
 export class DevicesController {
   constructor(@Inject(RUNTIME) private readonly runtime: Runtime) {}

@@ -14,6 +14,10 @@ const HEARTBEAT_MS = 15_000;
 /** A reader that takes nothing for so long is dropped; it resumes by Last-Event-ID. */
 const SLOW_MS = 30_000;
 
+/**
+ * The log as server-sent events (/api/v1/events): from now, from any position, or behind the last event that a reader
+ * had.
+ */
 @Controller('api/v1/events')
 export class EventsController {
   constructor(@Inject(RUNTIME) private readonly runtime: Runtime) {}

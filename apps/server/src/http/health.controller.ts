@@ -3,6 +3,7 @@ import type { FastifyReply } from 'fastify';
 import { isoTime } from '#libs/kernel';
 import { RUNTIME, type Runtime } from '../runtime.js';
 
+/** Whether the process lives and whether it can serve (/health, without a token), and its figures (/metrics). */
 @Controller()
 export class HealthController {
   constructor(@Inject(RUNTIME) private readonly runtime: Runtime) {}

@@ -12,6 +12,7 @@ export interface ProblemDocument {
   readonly problems?: readonly Problem[];
 }
 
+/** Media type of RFC 9457. */
 export const PROBLEM_TYPE = 'application/problem+json';
 
 /** Thrown by a controller to answer with a problem; the filter writes it. */
@@ -34,6 +35,7 @@ export class HttpProblem extends Error {
   }
 }
 
+/** The body of a problem answer (RFC 9457); `instance` is the path that was asked for. */
 export function problemDocument(problem: HttpProblem, instance: string): ProblemDocument {
   const row = codes[problem.code];
   return {

@@ -6,6 +6,7 @@ import { RUNTIME, type Runtime } from '../runtime.js';
 import { cursorPage, limitOf, okOr, parseJsonBody } from './answers.js';
 import { stockMove } from './bodies.js';
 
+/** Stock with its lots and moves (/api/v1/stock). */
 @Controller('api/v1/stock')
 export class StockController {
   constructor(@Inject(RUNTIME) private readonly runtime: Runtime) {}

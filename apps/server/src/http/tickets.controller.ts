@@ -26,6 +26,10 @@ const BENCH = ['start', 'pause', 'finish'] as const;
 const ACCEPTED =
   /^(application\/(vnd\.cip4-x?jdf\+xml|xml|json|zip|octet-stream)|text\/(xml|plain)|multipart\/related)\s*(;|$)/i;
 
+/**
+ * Tickets: taken in, listed, shown with plan, document, story and consumption, and commanded (/api/v1/tickets).
+ * Refusals are thrown as HttpProblem.
+ */
 @Controller('api/v1/tickets')
 export class TicketsController {
   constructor(@Inject(RUNTIME) private readonly runtime: Runtime) {}

@@ -19,6 +19,10 @@ export interface DocumentDoor {
   read(url: string, around: MessagePackage | null): Promise<Result<Fetched>>;
 }
 
+/**
+ * What may be read for a message or ticket, through one guard: below `fileRoots`, from `allowedHosts` and registered
+ * devices, at most `maxBytes`.
+ */
 export function documentDoor(
   store: Pick<Store, 'devices'>,
   settings: {

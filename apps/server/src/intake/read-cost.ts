@@ -11,8 +11,10 @@ export interface ReadCost {
   readonly memoryMb: number;
 }
 
+/** What reading may cost where no setting says otherwise. */
 export const usualReadCost: ReadCost = { limits: {}, baseMs: 5000, msPerMb: 1000, memoryMb: 512 };
 
+/** What reading may cost by the settings, in milliseconds, megabytes and the limits of the reader. */
 export function readCostOf(settings: Settings): ReadCost {
   return {
     limits: {

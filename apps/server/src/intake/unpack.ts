@@ -19,6 +19,7 @@ export function besideOf({ container, parts }: Package): PartsBeside {
   return { container, parts: parts.map(({ name, contentId }) => ({ name, contentId })) };
 }
 
+/** SHA-256 of bytes, in hexadecimal: what tells two documents apart. */
 export function sha256(bytes: Uint8Array): string {
   return createHash('sha256').update(bytes).digest('hex');
 }

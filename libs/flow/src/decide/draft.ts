@@ -186,6 +186,7 @@ export function merged<T extends object>(row: T, change: Partial<T>): T {
   return differs ? { ...row, ...change } : row;
 }
 
+/** Whether a phase is the one that a report is of: its key is device, step and start. */
 export function samePhase(a: Phase, b: Pick<Phase, 'deviceId' | 'stepId' | 'start'>): boolean {
   return a.deviceId === b.deviceId && a.stepId === b.stepId && a.start === b.start;
 }

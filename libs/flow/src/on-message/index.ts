@@ -54,6 +54,7 @@ export function checkHandlers(): void {
   }
 }
 
+/** What is done with messages of a kind; undefined for kinds that are not understood. */
 export function handlerOf(kind: MessageKind): Handler | undefined {
   if (handlers.size === 0) checkHandlers();
   return handlers.get(kind);

@@ -17,12 +17,14 @@ function wireDevice(device: Device): WireDevice {
   };
 }
 
+/** The queue of this server or of one of its devices, with the entries that the filter names. */
 export const queryQueueStatus = on('QueryQueueStatus', async (message, reception) => {
   const queue = await readQueue(reception.ports, reception.envelope.deviceId, message.body);
   if (queue === null) return unknownDevice(reception.envelope.deviceId!);
   return answer('ResponseQueueStatus', { queue });
 });
 
+/** All devices that are registered here, with how they stand. */
 export const queryKnownDevices = on('QueryKnownDevices', async (message, { ports }) => {
   const wanted = (message.body.devices ?? []).flatMap((device) =>
     device.deviceId === undefined ? [] : [device.deviceId],
@@ -33,6 +35,7 @@ export const queryKnownDevices = on('QueryKnownDevices', async (message, { ports
   return answer('ResponseKnownDevices', { devices: devices.map(wireDevice) });
 });
 
+/** What the devices do that are asked about, with the job on each. */
 export const queryStatus = on('QueryStatus', async (_message, reception) => {
   const { ports, envelope } = reception;
   const all = await ports.store.devices();
@@ -47,6 +50,7 @@ export const queryStatus = on('QueryStatus', async (_message, reception) => {
   return answer('ResponseStatus', { devices: [wireDevice(device)], queue: undefined });
 });
 
+/** By which ways tickets can be submitted here. */
 export const querySubmissionMethods = on('QuerySubmissionMethods', () =>
   Promise.resolve(
     answer('ResponseSubmissionMethods', {

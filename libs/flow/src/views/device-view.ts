@@ -25,6 +25,7 @@ export function deviceView(device: Device): Record<string, unknown> {
   };
 }
 
+/** An entry of a queue as the outside sees it, at its position in the list. */
 export function entryView(entry: QueueEntry, index: number): Record<string, unknown> {
   return {
     id: entry.id,
@@ -42,6 +43,7 @@ export function entryView(entry: QueueEntry, index: number): Record<string, unkn
   };
 }
 
+/** A phase as the outside sees it: good and waste in pieces, times as RFC 3339. */
 export function phaseView(phase: Phase): Record<string, unknown> {
   return {
     start: isoTime(phase.start),

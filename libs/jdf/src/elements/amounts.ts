@@ -52,6 +52,10 @@ export const amounts = {
   parts: children(part),
 };
 
+/**
+ * What a link says of some of its parts: amounts in the unit of the resource, good and waste told apart by
+ * Part/@Condition.
+ */
 export const partAmount = fullElement('PartAmount', amounts);
 export type PartAmount = Of<typeof partAmount>;
 

@@ -17,6 +17,7 @@ import { device, employee } from './device.js';
 import { jobPhase, moduleStatus } from './job-phase.js';
 import { activity, deviceOperationModes, event } from './work.js';
 
+/** How a device stands: its status, speed and counters (pieces an hour, pieces), and the phases of the jobs on it. */
 export const deviceInfo = fullElement('DeviceInfo', {
   deviceStatus: required('DeviceStatus', oneOf(deviceStatuses)),
   statusDetails: optional('StatusDetails', text),

@@ -54,6 +54,7 @@ const moduleFields = {
 /** A module of a device, such as one printing unit; it may have modules of its own. */
 export type DeviceModule = ValueOf<typeof moduleFields> & { readonly modules?: readonly DeviceModule[] };
 
+/** A part of a machine as audits and signals name it: by its type and index, or by an ID. */
 export const deviceModule: ElementCodec<DeviceModule> = {
   name: 'Module',
   get fields() {

@@ -3,6 +3,7 @@ import { notificationClasses } from '../enumerations.js';
 import { fullElement } from './base.js';
 import { part } from './part.js';
 
+/** Which notifications are wanted: by class, type, device and job. */
 export const notificationFilter = fullElement('NotificationFilter', {
   types: optional('Types', tokens),
   classes: optional('Classes', someOf(notificationClasses)),

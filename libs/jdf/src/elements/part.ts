@@ -4,12 +4,14 @@ import { childElements, element, textOf, type XmlElement } from '../xml/index.js
 /** Which part of a partitioned resource is meant: partition keys with their values. */
 export type PartKeys = Readonly<Record<string, string>>;
 
+/** The partition keys of a Part with their values, as written. */
 export function keysOf(el: XmlElement): PartKeys {
   const keys: Record<string, string> = {};
   for (const { local, uri, value } of el.attributes) if (uri === '') keys[local] = value;
   return keys;
 }
 
+/** A Part: which partition is meant, by its keys. */
 export const part: ElementCodec<PartKeys> = {
   name: 'Part',
   read: keysOf,

@@ -20,8 +20,10 @@ import { jobPhase } from './job-phase.js';
 import { part } from './part.js';
 import { gangSource } from './work.js';
 
+/** Whether an entry may be printed together with others, and whether it waits for them. */
 export const gangPolicies = ['Gang', 'GangAndForce', 'NoGang'] as const;
 
+/** One job in the queue of a device: its status, priority (0 to 100), place and times. */
 export const queueEntry = fullElement('QueueEntry', {
   queueEntryId: required('QueueEntryID', text),
   status: required('Status', oneOf(queueEntryStatuses)),
@@ -46,6 +48,7 @@ export const queueEntry = fullElement('QueueEntry', {
 });
 export type QueueEntry = Of<typeof queueEntry>;
 
+/** The queue of a device: its status, and its entries as far as they are asked for. */
 export const queue = fullElement('Queue', {
   deviceId: required('DeviceID', text),
   status: required('Status', oneOf(queueStatuses)),

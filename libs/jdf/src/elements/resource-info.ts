@@ -17,6 +17,7 @@ import { fullElement } from './base.js';
 import { part } from './part.js';
 import { costCenter, event, misDetails } from './work.js';
 
+/** Whether resources are meant that a device may use, has, has loaded, needs for a job, or would need. */
 export const resourceScopes = ['Allowed', 'Device', 'Present', 'Job', 'Estimate'] as const;
 
 const isResource = notNamed(

@@ -11,6 +11,7 @@ import {
 } from '../codec/index.js';
 import { fullElement } from './base.js';
 
+/** Whether a receiver of signals must acknowledge them. */
 export const channelModes = ['FireAndForget', 'Reliable'] as const;
 
 /** What to watch: attributes of elements by name or ID, or a path into the ticket. */

@@ -13,6 +13,7 @@ import {
 } from '../codec/index.js';
 import { baseAttributes, fullElement } from './base.js';
 
+/** Whether a machine works for jobs, for itself, or is being maintained. */
 export const deviceOperationModes = ['Productive', 'NonProductive', 'Maintenance'] as const;
 
 /** To whom the cost goes. */

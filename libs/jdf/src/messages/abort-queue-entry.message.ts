@@ -11,6 +11,10 @@ const abort = selectingCommand(
 );
 export type AbortSelection = BodyOf<typeof abort>;
 
+/**
+ * Ends entries for good, waiting or running; `endStatus` says whether they count as Aborted or Completed. Answered
+ * with the queue.
+ */
 export const abortQueueEntry = {
   CommandAbortQueueEntry: abort,
   ResponseAbortQueueEntry: queueAnswer,

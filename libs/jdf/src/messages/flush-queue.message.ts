@@ -10,6 +10,10 @@ const flushQueueInfo = fullElement('FlushQueueInfo', { filter: requiredChild(que
 const asked = content({ params: child(flushQueueParams), ...answerFilter });
 const answered = content({ queue: child(queue), info: child(flushQueueInfo) });
 
+/**
+ * Takes entries out of the queue that a filter names, or asks which they would be. Answered with the queue and what
+ * went.
+ */
 export const flushQueue = {
   QueryFlushQueue: asked,
   CommandFlushQueue: asked,

@@ -14,6 +14,7 @@ const flushed = fullElement('FlushedResources', {});
 const asked = content({ params: child(params), ...answerFilter });
 const answered = content({ flushed: child(flushed) });
 
+/** Frees what a device keeps of jobs (fonts, pages, plates), or asks what it could. Answered with what was freed. */
 export const flushResources = {
   QueryFlushResources: asked,
   CommandFlushResources: asked,

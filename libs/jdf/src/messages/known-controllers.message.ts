@@ -16,6 +16,7 @@ const controller = fullElement('JDFController', {
 });
 export type Controller = Of<typeof controller>;
 
+/** Which controllers a controller knows, with the addresses that they take messages at. */
 export const knownControllers = {
   QueryKnownControllers: content({ filter: child(filter) }),
   SignalKnownControllers: signal({ filter: child(filter), controllers: children(controller) }),

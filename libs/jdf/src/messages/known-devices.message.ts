@@ -16,6 +16,7 @@ const filter = fullElement('DeviceFilter', {
 
 const devices = inside('DeviceList', children(deviceInfo));
 
+/** Which devices a controller knows, with their status and, where asked for, their details. */
 export const knownDevices = {
   QueryKnownDevices: perhaps(filter, {}),
   SignalKnownDevices: signal({ filter: child(filter), devices }),

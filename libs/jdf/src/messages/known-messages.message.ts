@@ -43,6 +43,10 @@ const messageService = fullElement('MessageService', {
 });
 export type MessageService = Of<typeof messageService>;
 
+/**
+ * Which messages a device or controller understands, in which families; what it says of their contents is kept as
+ * sent.
+ */
 export const knownMessages = {
   QueryKnownMessages: perhaps(params, {}),
   SignalKnownMessages: signal({ params: child(params), services: children(messageService) }),

@@ -33,6 +33,7 @@ const info = fullElement('SubscriptionInfo', {
 });
 export type SubscriptionInfo = Of<typeof info>;
 
+/** Which channels are open, with the query that each answers and where it goes. */
 export const knownSubscriptions = {
   QueryKnownSubscriptions: perhaps(filter, {}),
   SignalKnownSubscriptions: signal({ filter: child(filter), subscriptions: children(info) }),

@@ -22,6 +22,7 @@ const params = fullElement('ModifyNodeCmdParams', {
 
 const answered = content({ params: child(params) });
 
+/** Changes a node that a controller has: its activation, priority or what it says. Answered with how it stands. */
 export const modifyNode = {
   CommandModifyNode: only(params),
   SignalModifyNode: signal({ params: child(params) }),

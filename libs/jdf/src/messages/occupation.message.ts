@@ -19,6 +19,7 @@ const occupation = fullElement('Occupation', {
 });
 export type Occupation = Of<typeof occupation>;
 
+/** Who works on what: the people of a plant and what each is busy with. */
 export const occupationMessages = {
   QueryOccupation: content({ employees: children(employeeDef) }),
   SignalOccupation: signal({ employees: children(employeeDef), occupations: children(occupation) }),

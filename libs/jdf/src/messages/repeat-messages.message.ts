@@ -21,6 +21,7 @@ const filter = fullElement('MsgFilter', {
   parts: children(part),
 });
 
+/** Sends earlier messages again that a filter names, as they were. */
 export const repeatMessages = {
   QueryRepeatMessages: perhaps(filter, {}),
   /** What the messages contained, as it was sent. */

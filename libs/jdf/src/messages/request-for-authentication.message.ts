@@ -35,6 +35,7 @@ const answer = fullElement('AuthenticationResp', {
   certificate: textChild('Certificate'),
 });
 
+/** Exchange of certificates between two that want to speak over a secured line. */
 export const requestForAuthentication = {
   /** Whether an earlier request has been granted. */
   QueryRequestForAuthentication: only(query),

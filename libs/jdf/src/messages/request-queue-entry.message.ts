@@ -17,6 +17,7 @@ const params = fullElement('RequestQueueEntryParams', {
   queue: child(queue),
 });
 
+/** A device with time to spare asks a controller for work: the answer is a SubmitQueueEntry of its own. */
 export const requestQueueEntry = {
   CommandRequestQueueEntry: only(params),
   ResponseRequestQueueEntry: nothing,

@@ -37,6 +37,7 @@ const params = fullElement('ResourcePullParams', {
 const asked = together(params, answerFilter);
 const answered = content({ entry: child(queueEntry), queue: child(queue) });
 
+/** Asks for more of what a job that has ended once made. Answered with the entry that makes it. */
 export const resourcePull = {
   CommandResourcePull: asked,
   ResponseResourcePull: answered,

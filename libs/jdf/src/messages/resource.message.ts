@@ -63,6 +63,7 @@ const command = fullElement('ResourceCmdParams', {
 
 const answered = content({ resources: children(resourceInfo) });
 
+/** What a device uses, has or can make, with amounts: asked for, signalled, or changed by a command. */
 export const resource = {
   QueryResource: perhaps(query, {}),
   CommandResource: only(command),

@@ -10,6 +10,7 @@ const params = fullElement('ResubmissionParams', {
 });
 export type Resubmission = Of<typeof params>;
 
+/** Puts a new ticket in the place of the one that an entry has. Answered with the queue. */
 export const resubmitQueueEntry = {
   CommandResubmitQueueEntry: together(params, answerFilter),
   ResponseResubmitQueueEntry: queueAnswer,

@@ -13,6 +13,7 @@ const params = fullElement('ReturnQueueEntryParams', {
   priority: optional('Priority', integer),
 });
 
+/** A device gives the ticket of an entry back, with which of its nodes are completed or aborted. */
 export const returnQueueEntry = {
   CommandReturnQueueEntry: only(params),
   ResponseReturnQueueEntry: nothing,

@@ -12,6 +12,7 @@ const params = fullElement('QueueEntryPosParams', {
   nextQueueEntryId: optional('NextQueueEntryID', text),
 });
 
+/** Moves an entry to a place in the queue, or before or behind another. Answered with the queue. */
 export const setQueueEntryPosition = {
   CommandSetQueueEntryPosition: together(params, answerFilter),
   ResponseSetQueueEntryPosition: queueAnswer,

@@ -12,6 +12,7 @@ const params = fullElement('QueueEntryPriParams', {
   filter: child(queueFilter),
 });
 
+/** Gives entries another priority, 0 to 100. Answered with the queue. */
 export const setQueueEntryPriority = {
   CommandSetQueueEntryPriority: together(params, answerFilter),
   ResponseSetQueueEntryPriority: queueAnswer,

@@ -13,6 +13,7 @@ const params = fullElement('ShutDownCmdParams', {
 
 const answered = content({ device: child(deviceInfo), queue: child(queue) });
 
+/** Switches a device or its parts off or to rest. Answered with how it stands. */
 export const shutDown = {
   CommandShutDown: together(params, answerFilter),
   ResponseShutDown: answered,

@@ -19,6 +19,7 @@ const params = fullElement('StatusQuParams', {
   parts: children(part),
 });
 
+/** What devices do, with the phase of each job on them. */
 export const status = {
   QueryStatus: perhaps(params, {}),
   SignalStatus: signal({ devices: children(deviceInfo), queue: child(queue), query: child(params) }),

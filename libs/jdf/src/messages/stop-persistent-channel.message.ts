@@ -16,6 +16,7 @@ const params = fullElement('StopPersChParams', {
   parts: children(part),
 });
 
+/** Ends channels, all or those that are named. */
 export const stopPersistentChannel = {
   CommandStopPersistentChannel: only(params),
   ResponseStopPersistentChannel: nothing,

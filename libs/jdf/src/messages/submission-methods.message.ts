@@ -11,6 +11,7 @@ const methods = fullElement('SubmissionMethods', {
   mime: optional('MIME', boolean),
 });
 
+/** How tickets can be submitted: by which addresses, folders and packages. */
 export const submissionMethods = {
   QuerySubmissionMethods: nothing,
   ResponseSubmissionMethods: content({ methods: child(methods) }),

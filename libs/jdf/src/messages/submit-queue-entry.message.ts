@@ -25,6 +25,7 @@ export type QueueSubmission = Of<typeof params>;
 
 const answered = content({ entry: child(queueEntry), queue: child(queue) });
 
+/** Submits a ticket by its address, with where it is to be returned. Answered with the entry and the queue. */
 export const submitQueueEntry = {
   CommandSubmitQueueEntry: together(params, answerFilter),
   ResponseSubmitQueueEntry: answered,

@@ -24,6 +24,7 @@ const result = fullElement('TrackResult', {
 });
 export type TrackResult = Of<typeof result>;
 
+/** Where a job is: which devices and controllers have its parts. */
 export const track = {
   QueryTrack: perhaps(filter, {}),
   SignalTrack: signal({ filter: child(filter), results: children(result) }),

@@ -21,6 +21,7 @@ const params = fullElement('UpdateJDFCmdParams', {
 
 const answered = content({ params: child(params) });
 
+/** Changes a ticket that a controller has: links, resources and nodes are made, moved or taken out. */
 export const updateJdf = {
   CommandUpdateJDF: only(params),
   SignalUpdateJDF: signal({ params: child(params) }),

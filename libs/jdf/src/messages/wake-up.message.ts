@@ -6,6 +6,7 @@ import { content, perhaps, signal } from '../jmf/content.js';
 const params = fullElement('WakeUpCmdParams', {});
 const answered = content({ device: child(deviceInfo) });
 
+/** Brings a device back from rest. Answered with how it stands. */
 export const wakeUp = {
   CommandWakeUp: perhaps(params, {}),
   SignalWakeUp: signal({ params: child(params), device: child(deviceInfo) }),

@@ -1,15 +1,13 @@
 export type { SizeMm as Size } from '../codec/index.js';
 export { type Audit, type AuditKind, appendAudits, auditCodecs, readAudits } from './audits/index.js';
 export { checkTicket } from './check-ticket.js';
-export { processColours } from './inks.js';
 export { type DocumentKind, kindOf } from './kind.js';
-export { isVisible, linksOf, type ResourceLink } from './links.js';
+export { linksOf, type ResourceLink } from './links.js';
 export {
   activationOf,
   inheritedAttribute,
   isNode,
   lineageOf,
-  nodeAround,
   nodesOf,
   processesOf,
 } from './node.js';

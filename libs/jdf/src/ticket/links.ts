@@ -8,7 +8,6 @@ import {
   type XmlDocument,
   type XmlElement,
 } from '../xml/index.js';
-import { lineageOf, nodeAround } from './node.js';
 
 /** A resource link of a node with the resource that it leads to. */
 export interface ResourceLink {
@@ -39,12 +38,6 @@ export function linksOf(doc: XmlDocument, node: XmlElement): ResourceLink[] {
       },
     ];
   });
-}
-
-/** Whether a node may use a resource: it must lie in the pool of the node itself or of a node around it. */
-export function isVisible(doc: XmlDocument, node: XmlElement, resource: XmlElement): boolean {
-  const owner = nodeAround(doc, resource);
-  return owner !== undefined && lineageOf(doc, node).includes(owner);
 }
 
 /** The root of the resource that an element is or lies in: a child of a ResourcePool. */

@@ -9,6 +9,7 @@ import {
   type XmlElement,
 } from '../xml/index.js';
 
+/** Whether an element is a JDF node of the standard. */
 export function isNode(el: XmlElement): boolean {
   return el.local === 'JDF' && el.uri === JDF_NAMESPACE;
 }
@@ -17,13 +18,6 @@ export function isNode(el: XmlElement): boolean {
 export function* nodesOf(node: XmlElement): Generator<XmlElement> {
   yield node;
   for (const child of childElements(node, 'JDF')) yield* nodesOf(child);
-}
-
-/** The node that an element belongs to: itself, or the nearest around it. */
-export function nodeAround(doc: XmlDocument, el: XmlElement): XmlElement | undefined {
-  let at: XmlElement | undefined = el;
-  while (at !== undefined && !isNode(at)) at = parentOf(doc, at);
-  return at;
 }
 
 /** The node and the nodes around it, innermost first. */

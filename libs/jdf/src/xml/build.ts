@@ -32,10 +32,12 @@ export function elementsLike(like: XmlElement): typeof element {
   return (name, attributes, children, uri = like.uri) => element(before + name, attributes, children, uri);
 }
 
+/** Text as a node of the tree; what XML needs escaped is escaped when it is written. */
 export function text(value: string): XmlText {
   return { kind: 'text', value };
 }
 
+/** A comment as a node of the tree; it must not hold two hyphens in a row. */
 export function comment(value: string): XmlComment {
   return { kind: 'comment', value };
 }
@@ -59,6 +61,7 @@ export function withAttributes(el: XmlElement, values: AttributeValues): XmlElem
   return { ...el, attributes };
 }
 
+/** The element with other children; its attributes stay. */
 export function withChildren(el: XmlElement, children: readonly XmlNode[]): XmlElement {
   return { ...el, children };
 }

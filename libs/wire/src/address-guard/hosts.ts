@@ -32,6 +32,7 @@ function readEntry(entry: string): HostEntry | null {
   }
 }
 
+/** The port that an address without one means: 443 for https, else 80. */
 export function defaultPort(protocol: string): number {
   return protocol === 'https:' ? 443 : 80;
 }

@@ -58,14 +58,17 @@ export interface DriverKind {
   make(ports: DriverPorts): DeviceDriver;
 }
 
+/** The device has the entry, under its own id. */
 export function taken(deviceEntryId: string): DispatchOutcome {
   return { outcome: 'taken', deviceEntryId };
 }
 
+/** To be tried again; `silent` where the device said nothing at all. */
 export function later(reason: string, silent: boolean): DispatchOutcome {
   return { outcome: 'later', reason, silent };
 }
 
+/** The device will not have it: a person has to look. */
 export function refused(reason: string): DispatchOutcome {
   return { outcome: 'refused', reason };
 }

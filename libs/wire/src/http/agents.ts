@@ -7,6 +7,7 @@ import https from 'node:https';
  */
 const settings = { keepAlive: true, maxSockets: 8, maxFreeSockets: 2, scheduling: 'lifo' } as const;
 
+/** Connections that are kept open for the next message to the same host. */
 export const agents = {
   'http:': new http.Agent(settings),
   'https:': new https.Agent(settings),

@@ -19,6 +19,7 @@ const UNTOLD: ReadonlySet<string> = new Set([
   'text/plain',
 ]);
 
+/** What a part is: by its media type, else by the root element where the type tells nothing. */
 export function kindOfPart(part: PackagePart): PartKind {
   return BY_MEDIA_TYPE[part.mediaType] ?? (UNTOLD.has(part.mediaType) ? kindByRoot(part.bytes) : 'content');
 }

@@ -27,6 +27,7 @@ export function resourcesOf(nodes: readonly NodeDraft[]): readonly ResourceDraft
   return [...found.values()];
 }
 
+/** Key of a step's node. */
 export const nodeKey = (stepId: string): string => `node-${stepId}`;
 
 /** Attributes of a step's node; several types make it one Combined node. */
@@ -69,6 +70,7 @@ export function writeChildNode(
   );
 }
 
+/** All links of a node, in the order in which they were described. */
 export function linkPool(node: NodeDraft, idOf: IdOf): XmlElement {
   return element(
     'ResourceLinkPool',

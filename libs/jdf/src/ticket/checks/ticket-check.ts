@@ -76,6 +76,10 @@ export interface TicketLink {
   readonly resource: XmlElement | undefined;
 }
 
+/**
+ * Everything that the checks look at, found in one walk over a document: its elements, IDs, nodes with their links and
+ * resources.
+ */
 export function ticketOf(doc: XmlDocument): Ticket {
   const ids = firstOfEach(identified(doc).filter(({ element }) => element.uri === doc.root.uri));
   const spawned = firstChild(doc.root, 'AncestorPool') !== undefined;

@@ -12,10 +12,12 @@ export const RETURN = {
 /** Nothing is wrong with the job: the device cannot take it now. */
 const TRY_LATER: ReadonlySet<number> = new Set([8, 10, 100, 112]);
 
+/** Whether a ReturnCode says that it was done, be it late. */
 export function isSuccess(code: number): boolean {
   return code === RETURN.success || code === RETURN.processedLate;
 }
 
+/** Whether what stands in the way by a ReturnCode may pass by itself. */
 export function mayPass(code: number): boolean {
   return TRY_LATER.has(code);
 }
