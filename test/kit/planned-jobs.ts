@@ -49,3 +49,13 @@ export const gluedPlan = (): Plan =>
 export const leafletPlan = (): Plan => planned(leaflet);
 export const creasedPlan = (): Plan =>
   planned({ ...leaflet, trimWidthMm: 148, pages: 4, foldCatalog: 'F4-1', stock: 'silk-250-half-lg' });
+
+/** Cards in three versions side by side, and on two forms; sizes are invented. */
+export const versionsPlan = (places: 'one form' | 'two forms'): Plan => {
+  const { foldCatalog: _code, ...flat } = leaflet;
+  const size =
+    places === 'one form' ? { trimWidthMm: 105, trimHeightMm: 148 } : { trimWidthMm: 420, trimHeightMm: 297 };
+  const names = ['Fri', 'Sat matinee', 'Sun'];
+  const versions = names.map((name, i) => ({ name, quantity: 100 * (i + 1), changes: ['Black'] }));
+  return planned({ ...flat, ...size, jobId: 'J-V', quantity: 600, pages: 2, versions });
+};

@@ -22,7 +22,7 @@ import {
 } from '#libs/jdf';
 import { bookletPlan, cardPlan } from '../kit/booklet-plan.js';
 import { demoPlant } from '../kit/demo-plant.js';
-import { coveredPlan, creasedPlan, gluedPlan, leafletPlan } from '../kit/planned-jobs.js';
+import { coveredPlan, creasedPlan, gluedPlan, leafletPlan, versionsPlan } from '../kit/planned-jobs.js';
 import { sectionsPlan } from '../kit/sections-plan.js';
 import { type FileState, MONDAY, storedDocument, ticketFile } from '../kit/ticket-files.js';
 import { valueIn } from '../kit/value-in.js';
@@ -103,7 +103,12 @@ function demoDocuments(): readonly { file: string; bytes: Uint8Array }[] {
 const documents: Record<string, string> = {};
 const forDevices = new Set<string>();
 // The sample asks for sixteen pages, which no leaflet has.
-for (const [name, plan] of Object.entries({ leaflet: leafletPlan(), creased: creasedPlan() })) {
+for (const [name, plan] of Object.entries({
+  leaflet: leafletPlan(),
+  creased: creasedPlan(),
+  versions: versionsPlan('one form'),
+  forms: versionsPlan('two forms'),
+})) {
   leaving(name, plan, 'order', inputs.order.original);
 }
 for (const [planName, plan] of Object.entries(plans)) {

@@ -179,6 +179,8 @@ export interface PlanBlock {
   grain: Grain;
   /** Id of the next step, or null where the block is finished. */
   next: string | null;
+  /** What is written on the pile where piles of one sheet must be told apart. */
+  pileLabel?: string;
 }
 
 export interface PlanCut {

@@ -114,12 +114,14 @@ function oneBlock(
 export function pieceCells(
   layout: PieceLayout,
   turn: Turn,
-  names: { part: string; signature: string },
+  nameOf: (piece: number) => { part: string; signature: string },
   sides: { front: boolean; back: boolean },
 ): Record<Side, PlanCell[]> {
   const { area, form } = layout;
   const cells: Record<Side, PlanCell[]> = { front: [], back: [] };
-  for (const piece of layout.pieces) {
+  for (const [i, piece] of layout.pieces.entries()) {
+    const { part, signature } = nameOf(i);
+    const names = { part, signature };
     for (const panel of form.panels) {
       const { xMm, yMm, widthMm, heightMm } = turnedRect(panel, form.widthMm, form.heightMm, piece.rotation);
       const rect: Rect = {

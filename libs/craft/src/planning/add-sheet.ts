@@ -1,7 +1,7 @@
 import { error, type Problem } from '#libs/kernel';
 import { pressChange } from '../changeover/press-change.js';
 import type { Printable } from '../layouts/printable.js';
-import type { PlanCell, PlanMark, PlanPlate, PlanSheet, PlanStep, Side } from '../plan.js';
+import type { PlanCell, PlanMark, PlanPlate, PlanSheet, PlanStep, PlanUnit, Side } from '../plan.js';
 import { devicesOf, type PressDefinition, type PressState } from '../plant.js';
 import { type PressPass, pressRun } from '../sheets/press-run.js';
 import { addStep, type Draft } from './draft.js';
@@ -18,6 +18,13 @@ export interface SheetWant {
   goodSheets: number;
   /** What comes after the last pass. */
   next: 'cut' | 'fold';
+  version?: SheetVersion;
+}
+
+/** A version that is printed by itself: the inks whose plates are its own. */
+export interface SheetVersion {
+  name: string;
+  changes: readonly string[];
 }
 
 function colourBars(area: Printable, cells: Record<Side, PlanCell[]>, sides: readonly Side[]): PlanMark[] {
@@ -80,6 +87,30 @@ function washesDark(
   });
 }
 
+/** The plate for a unit: one that another version has made already, where it is not of its own, else a new one. */
+function plateFor(
+  draft: Draft,
+  press: PressDefinition,
+  sheet: string,
+  { unit, side, ink }: PlanUnit,
+  version: SheetVersion | undefined,
+): PlanPlate {
+  const own = version?.changes.includes(ink) === true;
+  const made = draft.plateList.find((plate) => {
+    const on = draft.sheets.find((s) => s.name === plate.sheet)?.press;
+    return plate.version === '' && plate.side === side && plate.ink === ink && on === press.id;
+  });
+  if (version !== undefined && !own && made !== undefined) return made;
+  return {
+    id: `${sheet}-${side}-${ink.replaceAll(' ', '')}`,
+    sheet,
+    side,
+    ink,
+    version: own ? version.name : '',
+    unit,
+  };
+}
+
 /**
  * Adds one sheet to a draft: the sheet itself, its plates, the platesetter step and a print step with its change-over
  * for every pass. Returns the last print step, or what in the plant definition forbids it.
@@ -95,18 +126,10 @@ export function addSheet(
   const { area, number, cells } = want;
   const name = `S${number}`;
   const run = pressRun(press, stock, way, want.goodSheets);
-  const plates = run.passes.flatMap((pass) =>
-    pass.units.map(
-      ({ unit, side, ink }): PlanPlate => ({
-        id: `${name}-${side}-${ink.replaceAll(' ', '')}`,
-        sheet: name,
-        side,
-        ink,
-        version: '',
-        unit,
-      }),
-    ),
+  const hung = run.passes.flatMap((pass) =>
+    pass.units.map((unit) => plateFor(draft, press, name, unit, want.version)),
   );
+  const plates = hung.filter((plate) => !draft.plateList.includes(plate));
   const sides: Side[] = run.passes.flatMap((pass) => pass.sides);
   const sheet: PlanSheet = {
     name,
@@ -121,7 +144,7 @@ export function addSheet(
     copiesUp: want.copiesUp,
     stock: stock.id,
     ...cells,
-    plates: run.plates,
+    plates: plates.length,
     goodSheets: run.goodSheets,
     makereadySheets: run.makereadySheets,
     runningWasteSheets: run.runningWasteSheets,
@@ -132,17 +155,18 @@ export function addSheet(
     marks: colourBars(area, cells, sides),
     sideLay: 'operator',
   };
-  const platesStep = addPlates(draft, job, press, number, plates);
-  if ('severity' in platesStep) return platesStep;
+  const platesStep = plates.length === 0 ? null : addPlates(draft, job, press, number, plates);
+  if (platesStep !== null && 'severity' in platesStep) return platesStep;
   draft.sheets.push(sheet);
   draft.plateList.push(...plates);
   const waits = dryingWaits(job, press);
-  let last: PlanStep = platesStep;
+  let last: PlanStep | null = platesStep;
   for (const [i, pass] of run.passes.entries()) {
     const twoPasses = run.passes.length > 1;
     const side: Side = pass.sides[0] ?? 'front';
     const id = twoPasses ? `print-${number}-${side}` : `print-${number}`;
-    const passPlates = plates.filter((p) => pass.sides.includes(p.side)).map((p) => p.id);
+    const onPress = hung.filter((p) => pass.sides.includes(p.side));
+    const fresh = onPress.filter((p) => plates.includes(p)).length;
     const held = draft.pressStates.get(press.id) ?? null;
     const change = pressChange(
       press,
@@ -153,7 +177,7 @@ export function addSheet(
         sheetWidthMm: area.sheetWidthMm,
         sheetHeightMm: area.sheetHeightMm,
         units: pass.units,
-        plates: passPlates.map((plate) => `${job.order.jobId} ${plate}`),
+        plates: onPress.map((plate) => `${job.order.jobId} ${plate.id}`),
         washesDark: washesDark(job, press, held, pass),
       },
       pass.overs.setupSheets,
@@ -163,7 +187,7 @@ export function addSheet(
     draft.changeovers.push(change.changeover);
     draft.pressStates.set(press.id, change.state);
     const lastPass = i === run.passes.length - 1;
-    const before = last;
+    const before: PlanStep | null = last;
     last = addStep(draft, {
       id,
       types: ['ConventionalPrinting'],
@@ -179,12 +203,16 @@ export function addSheet(
       outAmount: pass.sheetsOut,
       unit: 'sheets',
       inputs: [
-        { from: platesStep.id, amount: passPlates.length, unit: 'plates' },
-        ...(i > 0 ? [{ from: before.id, amount: before.outAmount, unit: before.unit }] : []),
+        ...(fresh > 0 && platesStep !== null
+          ? [{ from: platesStep.id, amount: fresh, unit: 'plates' as const }]
+          : []),
+        ...(i > 0 && before !== null
+          ? [{ from: before.id, amount: before.outAmount, unit: before.unit }]
+          : []),
       ],
     });
     const { setupSheets, runningPct } = pass.overs;
     draft.overs.push({ step: id, setupSheets, runningPct });
   }
-  return last;
+  return last ?? error('PLANT_DEFINITION', `${press.name} prints nothing of ${name}.`, { path: '/presses' });
 }

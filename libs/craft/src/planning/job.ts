@@ -45,7 +45,7 @@ export interface Reason {
 function notYet(path: string, what: string): Problem {
   return error('PLAN_NOT_YET', `${what} cannot be planned by this version.`, {
     path,
-    hint: 'Planned now: SaddleStitch with or without a cover of its own, SoftCover, leaflets, and flat work of one or two pages.',
+    hint: 'Planned now: SaddleStitch with or without a cover of its own, SoftCover, leaflets, and flat work of one or two pages, in versions too.',
   });
 }
 
@@ -63,8 +63,9 @@ function kindProblems(order: Order): Problem[] {
   if (order.cover !== undefined && order.binding === 'None') {
     problems.push(wrong('/cover', 'Only bound work has a cover.', 'Leave the cover out, or name a binding.'));
   }
-  if (order.versions !== undefined && order.versions.length > 0) {
-    problems.push(notYet('/versions', 'Work in several versions'));
+  const isFlat = order.binding === 'None' && order.folds === undefined && order.foldCatalog === undefined;
+  if (order.versions !== undefined && order.versions.length > 0 && !isFlat) {
+    problems.push(notYet('/versions', 'Bound or folded work in several versions'));
   }
   if (order.binding !== 'None' && (order.folds !== undefined || order.foldCatalog !== undefined)) {
     const path = order.folds === undefined ? '/foldCatalog' : '/folds';
@@ -161,6 +162,37 @@ function inkProblems(
   return problems;
 }
 
+/** Versions have names of their own, inks that are printed, and quantities that add up to the order's. */
+function versionProblems(order: Order): Problem[] {
+  const versions = order.versions ?? [];
+  const problems: Problem[] = [];
+  versions.forEach(({ name, quantity, changes }, i) => {
+    const path = `/versions/${i}`;
+    if (versions.findIndex((v) => v.name === name) !== i) {
+      problems.push(
+        wrong(`${path}/name`, `Two versions are called ${name}.`, 'Give each a name of its own.'),
+      );
+    }
+    if (!Number.isInteger(quantity) || quantity < 1) {
+      problems.push(wrong(`${path}/quantity`, `The quantity is ${quantity}.`, 'A whole number from 1.'));
+    }
+    const printed = [...order.inksFront, ...order.inksBack];
+    const strange = changes.findIndex((ink) => !printed.includes(ink));
+    if (strange >= 0) {
+      const known = `Printed are ${[...new Set(printed)].join(', ')}.`;
+      problems.push(wrong(`${path}/changes/${strange}`, `${changes[strange]} is not printed.`, known));
+    }
+  });
+  const sum = versions.reduce((all, { quantity }) => all + quantity, 0);
+  if (versions.length > 0 && problems.length === 0 && sum !== order.quantity) {
+    const hint = `Order ${sum}, or mend the quantities of the versions.`;
+    problems.push(
+      wrong('/versions', `The versions are ${sum} together, ordered are ${order.quantity}.`, hint),
+    );
+  }
+  return problems;
+}
+
 /**
  * Flat pieces are cut apart, and nothing narrower than a guillotine's least gauge can be set. Without this bound, the
  * number of pieces on a sheet and with it the search for the best cuts would have none either.
@@ -193,6 +225,7 @@ export function readJob(order: Order, plant: Plant, held: PressStates): Job | Pr
     ...kindProblems(order),
     ...inkProblems('', order, order.pages, plant),
     ...(order.cover === undefined ? [] : coverProblems(order.cover, plant)),
+    ...versionProblems(order),
     ...sizeProblems(order, plant),
   ];
   if (stock === undefined) problems.push(stockProblem('/stock', order.stock, plant));

@@ -3,12 +3,19 @@ import type { PieceForm } from '../layouts/piece-form.js';
 import { type PieceLayout, pieceCells, pieceLayouts } from '../layouts/place-pieces.js';
 import { grainAxis, grainOfPiece } from '../paper/paper.js';
 import type { PlanStep } from '../plan.js';
-import { addSheet } from './add-sheet.js';
+import { addSheet, type SheetVersion } from './add-sheet.js';
 import { addCutting, guillotineFor } from './cut-step.js';
 import { type Draft, newDraft } from './draft.js';
 import type { PartJob, Reason } from './job.js';
 import { type PressChoice, pressChoices } from './press-choice.js';
 import { draftPrice } from './totals.js';
+
+/** What a piece is: its part and signature, and what is written on its pile where piles must be told apart. */
+export interface PieceNames {
+  part: string;
+  signature: string;
+  pileLabel?: string;
+}
 
 /** What is wanted of pieces that are cut out of the sheet on all four sides. */
 export interface PieceWork {
@@ -22,6 +29,10 @@ export interface PieceWork {
   next: string | null;
   /** Fibres along the fold count more than the price. */
   grainFirst: boolean;
+  /** Good sheets to be cut, and what each place of the layout holds; left out: one kind, as many as are needed. */
+  share?: { sheets: number; names: readonly PieceNames[] };
+  /** Plates of these inks are the version's own; those of the others are used again if they hang already. */
+  version?: SheetVersion;
 }
 
 /** One press and layout for pieces. */
@@ -50,18 +61,20 @@ export function addPieces(
   const guillotine = guillotineFor(job.plant, Math.max(area.sheetWidthMm, area.sheetHeightMm));
   if (guillotine === null) return 'no guillotine takes the sheet';
   const sides = { front: true, back: part.inksBack.length > 0 };
-  const names = { part: part.name, signature: work.signature };
+  const nameOf = (i: number): PieceNames =>
+    work.share?.names[i] ?? { part: part.name, signature: work.signature };
   const print = addSheet(draft, job, choice, {
     number,
     area,
-    cells: pieceCells(layout, choice.way.turn, names, sides),
+    cells: pieceCells(layout, choice.way.turn, nameOf, sides),
     copiesUp: up,
     goodSheets: piecesToFeed(
-      Math.ceil(work.needed / up),
+      work.share?.sheets ?? Math.ceil(work.needed / up),
       guillotine.overs.runningPct,
       guillotine.overs.setupSheets,
     ),
     next: 'cut',
+    ...(work.version === undefined ? {} : { version: work.version }),
   });
   if ('severity' in print) return print;
   const sheet = draft.sheets.at(-1);
@@ -80,17 +93,18 @@ export function addPieces(
   if (typeof cut === 'string') return cut;
   const axis = grainAxis(area.sheetWidthMm, area.sheetHeightMm, part.stock.grain);
   draft.blocks.push(
-    ...pieces.map(({ name, xMm, yMm, widthMm, heightMm }) => ({
+    ...pieces.map(({ name, xMm, yMm, widthMm, heightMm }, i) => ({
       name,
       sheet: sheet.name,
       xMm,
       yMm,
       widthMm,
       heightMm,
-      signature: work.signature,
+      signature: nameOf(i).signature,
       layEdges: [],
       grain: grainOfPiece(widthMm, heightMm, axis),
       next: work.next,
+      ...(nameOf(i).pileLabel === undefined ? {} : { pileLabel: nameOf(i).pileLabel }),
     })),
   );
   return cut.step;

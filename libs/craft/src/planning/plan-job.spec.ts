@@ -317,8 +317,8 @@ describe('what cannot be planned', () => {
     ],
     ['a sewn book', { ...brochure, binding: 'ThreadSewing' }, [['PLAN_NOT_YET', '/binding']]],
     [
-      'versions',
-      { ...flyer, versions: [{ name: 'v', quantity: 300, changes: ['Black'] }] },
+      'bound work in versions',
+      { ...brochure, versions: [{ name: 'v', quantity: 300, changes: ['Black'] }] },
       [['PLAN_NOT_YET', '/versions']],
     ],
   ])('is refused with its place: %s', (_what, order, expected) => {

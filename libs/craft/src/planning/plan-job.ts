@@ -10,6 +10,7 @@ import { flatWays } from './plan-flat.js';
 import { gluedWays } from './plan-glued.js';
 import { leafletWays } from './plan-leaflet.js';
 import { saddleWays } from './plan-saddle.js';
+import { versionWays } from './plan-versions.js';
 import { draftPrice, inkGrams, paperMassKg, platesOf, sheetsOf } from './totals.js';
 
 export interface PlanContext {
@@ -69,7 +70,8 @@ function waysToMake(job: Job): Found | Problem {
   if (job.order.binding === 'SoftCover') return gluedWays(job);
   const { foldCatalog, folds } = job.order;
   const isFolded = folds !== undefined || (foldCatalog !== undefined && foldCatalog !== 'F2-1');
-  return isFolded ? leafletWays(job) : flatWays(job);
+  if (isFolded) return leafletWays(job);
+  return (job.order.versions ?? []).length > 0 ? versionWays(job) : flatWays(job);
 }
 
 function impossible(reasons: readonly Reason[]): Problem[] {
@@ -117,6 +119,16 @@ function whyNot(best: Candidate, other: Candidate): string {
   return more < 0 ? `${money}, but takes more sheets` : money;
 }
 
+/** The same order for another quantity; its versions keep their shares, whole copies of which the first ones get the rest. */
+function ofQuantity(order: Order, quantity: number): Order {
+  const { versions } = order;
+  if (versions === undefined || versions.length === 0) return { ...order, quantity };
+  const shares = versions.map((v) => Math.floor((v.quantity * quantity) / order.quantity));
+  const rest = quantity - shares.reduce((a, b) => a + b, 0);
+  const scaled = versions.map((v, i) => ({ ...v, quantity: (shares[i] ?? 0) + (i < rest ? 1 : 0) }));
+  return { ...order, quantity, versions: scaled.filter((v) => v.quantity > 0) };
+}
+
 function priceRuns(
   order: Order,
   plant: Plant,
@@ -125,7 +137,7 @@ function priceRuns(
   const rows: { quantity: number; amount: number }[] = [];
   for (const quantity of order.runs ?? []) {
     const { runs: _runs, deliveries: _deliveries, ...rest } = order;
-    const planned = planOnPress({ ...rest, quantity }, plant, context);
+    const planned = planOnPress(ofQuantity(rest, quantity), plant, context);
     if (!planned.ok) return planned;
     rows.push({ quantity, amount: planned.value.plan.totals.cost.amount });
   }

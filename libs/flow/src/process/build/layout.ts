@@ -1,11 +1,12 @@
 import type { Plan, PlanCell, PlanMark, PlanSheet, Rotation, Side } from '#libs/craft';
 import { element, type XmlElement } from '#libs/jdf';
 import type { ResourceDraft } from '../process-type.js';
+import { pagesBefore } from './lookup.js';
 import { points, sideKey } from './values.js';
 
 /**
  * The imposed job: for each side of each sheet every page with its matrix. Ord counts the pages of the Document RunList
- * from 0, body first, then cover. A blank page is an empty place.
+ * from 0, body or versions first, then cover. A blank page is an empty place.
  */
 export function layout(plan: Plan): ResourceDraft {
   return {
@@ -40,7 +41,7 @@ function page(plan: Plan, cell: PlanCell): XmlElement {
   const matrix = placing(cell);
   const size =
     cell.rotation % 180 === 0 ? points(cell.widthMm, cell.heightMm) : points(cell.heightMm, cell.widthMm);
-  const before = cell.part === 'cover' ? plan.product.pages : 0;
+  const before = pagesBefore(plan, cell.part);
   return element('ContentObject', {
     Ord: before + cell.page - 1,
     CTM: matrix,

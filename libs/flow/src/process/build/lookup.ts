@@ -49,3 +49,12 @@ export function inksOf(plan: Plan, sheets: readonly PlanSheet[]): readonly strin
   const names = new Set(sheets.map(({ name }) => name));
   return [...new Set(plan.plateList.filter(({ sheet }) => names.has(sheet)).map(({ ink }) => ink))];
 }
+
+/** Pages of the Document RunList before those of a part: the body, or each version in turn, then the cover. */
+export function pagesBefore(plan: Plan, part: string): number {
+  const parts = [...new Set(plan.signatures.map((signature) => signature.part))].filter(
+    (name) => name !== 'cover',
+  );
+  const before = part === 'cover' ? Math.max(1, parts.length) : Math.max(0, parts.indexOf(part));
+  return before * plan.product.pages;
+}

@@ -1,12 +1,12 @@
 import type { Plan, PlanStep } from '#libs/craft';
 import { element } from '#libs/jdf';
 import type { PartKeys, ResourceDraft, StepScope } from '../process-type.js';
-import { platesOf, sheetsOf } from './lookup.js';
+import { pagesBefore, platesOf, sheetsOf } from './lookup.js';
 import { distinct, sideKey } from './values.js';
 
 /** The pages as supplied. Without an address they are taken in at the workstation, and the ticket says Incomplete. */
 export function documentPages({ plan, files }: StepScope): ResourceDraft {
-  const pages = plan.product.pages + (plan.product.cover?.pages ?? 0);
+  const pages = pagesBefore(plan, 'cover') + (plan.product.cover?.pages ?? 0);
   return {
     key: 'pages',
     name: 'RunList',

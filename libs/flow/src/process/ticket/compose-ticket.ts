@@ -21,7 +21,7 @@ import { shortText } from '../build/values.js';
 import type { Registry } from '../registry.js';
 import { type Agent, stepAudits } from './audits.js';
 import { describeNode, infoKey, type NodeDraft } from './describe-node.js';
-import { type FinalProduct, nameProduct, productOf } from './final-product.js';
+import { type FinalProduct, nameProduct, productInParts, productOf } from './final-product.js';
 import { IdBook } from './ids.js';
 import { productDocument } from './product-node.js';
 import { jdfOf, scopes } from './scope.js';
@@ -86,6 +86,8 @@ export function composeTicket(
   if (hasErrors(problems)) return refuse(...problems);
   const changes = restated(document, product, file.ticket.status);
   if (final !== null) changes.set(final.component, withProgress(final, file));
+  const inParts = productInParts(document, product, file);
+  if (inParts !== null) changes.set(inParts, withAttributes(inParts, { Status: 'Available' }));
   const updated = replaceElements(document, changes);
   const at = productOf(updated);
   const overlay = withSteps(at, file, nodes, idOf, options, {

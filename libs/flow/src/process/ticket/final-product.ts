@@ -36,6 +36,19 @@ export function nameProduct(
   return { component, row };
 }
 
+/**
+ * The product's Component where the job ends in several things, e.g. versions on several forms, and all of them are made:
+ * then the product is there, though no single step made it.
+ */
+export function productInParts(
+  document: XmlDocument,
+  product: XmlElement,
+  file: TicketFile,
+): XmlElement | null {
+  if (file.ticket.status !== 'Completed' || finalResource(file) !== null) return null;
+  return wantedComponent(document, product);
+}
+
 /** The node that the plan is about: the first product node, as when the ticket was read. */
 export function productOf(document: XmlDocument): XmlElement {
   const nodes = [...nodesOf(document.root)];
