@@ -1,3 +1,4 @@
+import { greatestDepth } from '#libs/jdf';
 import { settingTypes } from './settings.js';
 
 type Name = keyof typeof settingTypes;
@@ -21,7 +22,7 @@ const words: Readonly<Record<Name, string>> = {
   DEMO: "1: with the simulated plant and the demo's orders",
   DEMO_SPEED: 'Plant seconds to a real second; 60 in the demo',
   BODY_LIMIT_MB: 'Largest document or package, in megabytes',
-  XML_DEPTH: 'Depth of elements in one document',
+  XML_DEPTH: `Depth of elements in one document, at most ${greatestDepth}`,
   XML_ELEMENTS: 'Elements in one document',
   MESSAGE_ELEMENTS: 'Elements in one message (JMF, XJMF)',
   XML_NODES: 'Elements, texts and comments in one document',

@@ -32,6 +32,13 @@ describe('settings from the environment', () => {
     expect([readCostOf(settings!).limits, warnings]).toEqual([given, []]);
   });
 
+  it('refuses a depth of documents that no tree can have', () => {
+    expect(readSettings({ SIDELAY_XML_DEPTH: '513' }).errors).toEqual([
+      expect.stringMatching(/^SIDELAY_XML_DEPTH: .*1 to 512/),
+    ]);
+    expect(readSettings({ SIDELAY_XML_DEPTH: '512' }).errors).toEqual([]);
+  });
+
   it('says one sentence for each wrong setting and never its value', () => {
     const { settings, errors } = readSettings({
       SIDELAY_PORT: 'seven',

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { z } from 'zod';
-import { defaultXmlLimits } from '#libs/jdf';
+import { defaultXmlLimits, greatestDepth } from '#libs/jdf';
 
 /** A list in one variable: commas between, blanks around them ignored. */
 const list = z.string().transform((text) =>
@@ -26,6 +26,8 @@ const flag = z.enum(['0', '1'], { message: 'must be 0 or 1' }).transform((text) 
 
 const count = (usual: number) =>
   number('a whole number above 0', (value) => Number.isInteger(value) && value > 0).prefault(String(usual));
+
+const isDepth = (value: number): boolean => Number.isInteger(value) && value > 0 && value <= greatestDepth;
 
 /** Every setting: name without the prefix, how it is read, what it is when not given. docs/settings.md is made from it. */
 export const settingTypes = {
@@ -56,7 +58,9 @@ export const settingTypes = {
     '16',
   ),
   /** What one XML document may have; README, "Access". */
-  XML_DEPTH: count(defaultXmlLimits.depth),
+  XML_DEPTH: number(`a whole number from 1 to ${greatestDepth}`, isDepth).prefault(
+    String(defaultXmlLimits.depth),
+  ),
   XML_ELEMENTS: count(defaultXmlLimits.elements),
   /** Elements of one message: unlike a ticket it is understood on the thread that serves, about 8 µs an element. */
   MESSAGE_ELEMENTS: count(20_000),

@@ -142,6 +142,7 @@ export {
   encodeXml,
   findById,
   firstChild,
+  greatestDepth,
   indented,
   JDF_NAMESPACE,
   noXmlLimits,

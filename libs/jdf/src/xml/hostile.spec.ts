@@ -4,6 +4,7 @@ import { generatedXml } from '../../../../test/kit/generated-xml.js';
 import {
   defaultXmlLimits,
   encodeXml,
+  greatestDepth,
   parseXml,
   type XmlLimits,
   XmlReader,
@@ -59,18 +60,27 @@ describe('a flood', () => {
   );
 
   it('within raised limits is read: deep, wide, long', () => {
-    const deep = `${'<j:a>'.repeat(2000)}${'</j:a>'.repeat(2000)}`;
+    const deep = `${'<j:a>'.repeat(500)}${'</j:a>'.repeat(500)}`;
     const wide = Array.from({ length: 5000 }, (_, i) => `a${i}="${i}"`).join(' ');
     const text = `<j:r xmlns:j="urn:x" ${wide}>${deep}<b c="${'x'.repeat(3_000_000)}"/>${'&#65;'.repeat(200_000)}</j:r>`;
     const input = encoder.encode(text);
     const raised = {
-      depth: 3000,
+      depth: greatestDepth,
       attributesPerElement: 6000,
       attributeLength: 4_000_000,
       references: 300_000,
     };
     const read = parseXml(input, raised);
     expect(read.ok && Buffer.from(encodeXml(read.value)).equals(Buffer.from(input))).toBe(true);
+  });
+
+  it('deeper than any tree may be is refused, whatever the limit for depth is', () => {
+    const deep = '<a>'.repeat(50_000);
+    const [problem] = parseXml(deep, { depth: 1_000_000 }).problems ?? [];
+    expect(problem).toMatchObject({
+      code: 'XML_LIMIT',
+      hint: expect.stringContaining(`${greatestDepth} elements`),
+    });
   });
 
   it('of namespace declarations is held to the limit of attributes', () => {

@@ -1,5 +1,12 @@
 export * from './build.js';
-export { defaultXmlLimits, noXmlLimits, type XmlLimits, xmlLimitSettings, xmlLimitsFrom } from './limits.js';
+export {
+  defaultXmlLimits,
+  greatestDepth,
+  noXmlLimits,
+  type XmlLimits,
+  xmlLimitSettings,
+  xmlLimitsFrom,
+} from './limits.js';
 export {
   JDF_NAMESPACE,
   XJDF_NAMESPACE,

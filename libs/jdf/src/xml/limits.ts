@@ -30,6 +30,12 @@ export const defaultXmlLimits: XmlLimits = {
   textLength: 1024 * 1024,
 };
 
+/**
+ * No document is read that is deeper, whatever the limits say: what goes through a tree goes down it by calls, which must
+ * not fill the stack. The documents of the standard are some twenty elements deep.
+ */
+export const greatestDepth = 512;
+
 /** For a document that was within the limits when it was taken in. */
 export const noXmlLimits: XmlLimits = {
   bytes: Infinity,
@@ -58,9 +64,15 @@ export const xmlLimitSettings: Readonly<Record<keyof XmlLimits, string>> = {
 
 /** What a refusal for one limit says: what there is too much of, and how to go on. */
 export function overLimit(limits: XmlLimits, name: keyof XmlLimits, what: string): [string, string] {
+  const limit = limits[name];
+  if (name === 'depth' && limit >= greatestDepth)
+    return [
+      `The document has ${what}.`,
+      `Split the document: nothing deeper than ${limit} elements is read.`,
+    ];
   return [
     `The document has ${what}.`,
-    `Split the document, or raise ${xmlLimitSettings[name]} (the limit is ${limits[name]} here).`,
+    `Split the document, or raise ${xmlLimitSettings[name]} (the limit is ${limit} here).`,
   ];
 }
 

@@ -1,5 +1,5 @@
 import { type Code, codes, error } from '#libs/kernel';
-import { overLimit, type XmlLimits } from './limits.js';
+import { greatestDepth, overLimit, type XmlLimits } from './limits.js';
 import { XmlNames } from './names.js';
 import { NamespaceScope } from './namespace-scope.js';
 import { XINCLUDE_NAMESPACE, XMLNS_NAMESPACE } from './namespaces.js';
@@ -58,7 +58,7 @@ export class TreeReader {
 
   /** `declared` hears the encoding that the XML declaration names. */
   constructor(limits: XmlLimits, declared: (encoding: string) => void) {
-    this.#limits = limits;
+    this.#limits = { ...limits, depth: Math.min(limits.depth, greatestDepth) };
     const parser = this.#parser;
     parser.on('error', (fault) => this.#refuse(sentence(fault.message)));
     parser.on('xmldecl', ({ version, encoding }) => {

@@ -21,9 +21,10 @@ export const positions: TicketCheck = {
 function checkSheets(doc: XmlDocument, resource: XmlElement, findings: Findings): void {
   const seen = new Set<XmlElement>();
   for (const { chain } of partitionLeaves(resource)) {
-    for (const position of chain.flatMap((level) => childElements(level, 'Position'))) {
-      if (seen.has(position)) continue;
-      seen.add(position);
+    // All parts inside a level have it in their chain.
+    const levels = chain.filter((level) => !seen.has(level));
+    for (const level of levels) seen.add(level);
+    for (const position of levels.flatMap((level) => childElements(level, 'Position'))) {
       const paper = paperOf(doc, chain);
       checkBox(position, 'RelativeBox', isShare, 'Its numbers are shares of the sheet, 0 to 1.', findings);
       if (paper === undefined) continue;

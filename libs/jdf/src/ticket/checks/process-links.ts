@@ -20,7 +20,8 @@ function checkNode(node: TicketNode, findings: Findings): void {
   if (rules === undefined) return;
   const severity = node.grayBox ? 'warning' : 'error';
   const allowed = rules.flatMap(({ links }) => links);
-  for (const link of node.links) checkLink(node, link, allowed, severity, findings);
+  const what = node.type === 'Product' ? 'A product' : node.processes.join(' + ');
+  for (const link of node.links) checkLink(link, what, allowed, severity, findings);
   const [only] = rules;
   if (node.processes.length > 1 || only === undefined || node.grayBox) return;
   for (const rule of only.links) countLinks(node, rule, findings);
@@ -34,8 +35,8 @@ function rulesOf(node: TicketNode): readonly ProcessRule[] | undefined {
 }
 
 function checkLink(
-  node: TicketNode,
   { element, name, usage, role }: TicketLink,
+  what: string,
   allowed: readonly LinkRule[],
   severity: Severity,
   findings: Findings,
@@ -43,7 +44,6 @@ function checkLink(
   if (usage === '' || (usage === 'Input' && isTakenByAll(name))) return;
   const named = allowed.filter((rule) => rule.name === name || rule.name === 'any');
   const used = named.filter((rule) => rule.usage === usage);
-  const what = node.type === 'Product' ? 'A product' : node.processes.join(' + ');
   if (used.length === 0) {
     const hint = named.length === 0 ? null : `It is ${named[0]!.usage} of ${what}.`;
     const is = usage === 'Input' ? 'takes' : 'makes';

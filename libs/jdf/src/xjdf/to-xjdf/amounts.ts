@@ -1,3 +1,4 @@
+import { oncePer } from '#libs/kernel';
 import { keysOf, type PartKeys } from '../../elements/part.js';
 import { childElements, firstChild, type XmlElement } from '../../xml/index.js';
 import { addAll } from '../add-all.js';
@@ -55,6 +56,9 @@ export function actualPool(
   return poolOf(resources, amountsOf(job, resources, resource, [link], {}, true, ACTUAL).parts);
 }
 
+// Before it may stand thousands of parts, and each leaf that the link selects asks for it.
+const poolIn = oncePer((link: XmlElement) => firstChild(link, 'AmountPool'));
+
 interface DraftAmounts {
   /** By the keys of the part beyond those of the leaf, as JSON. */
   readonly parts: ReadonlyMap<string, Draft>;
@@ -83,7 +87,7 @@ function amountsOf(
     return draft;
   };
   for (const link of links) {
-    const pool = firstChild(link, 'AmountPool');
+    const pool = poolIn(link);
     if (alone) takeAmounts(resources, link, draftFor, {}, undefined, names);
     for (const { amount, part, named, condition } of pool === undefined ? [] : statedOf(pool, keys)) {
       const rest = Object.fromEntries(Object.entries(named).filter(([key]) => keys[key] === undefined));
@@ -118,13 +122,12 @@ interface Stated {
 
 // A link may state amounts of thousands of parts, and each leaf asks for its own: each pool is gone through once for the
 // keys that leaves have, not once a leaf.
-const indexes = new WeakMap<XmlElement, Map<string, ReadonlyMap<string, readonly Stated[]>>>();
+const indexesOf = oncePer((_pool: XmlElement) => new Map<string, ReadonlyMap<string, readonly Stated[]>>());
 
 /** What a pool says of a leaf with these keys or of parts of it. */
 function statedOf(pool: XmlElement, keys: PartKeys): readonly Stated[] {
   const names = Object.keys(keys).sort();
-  const byNames = indexes.get(pool) ?? new Map<string, ReadonlyMap<string, readonly Stated[]>>();
-  indexes.set(pool, byNames);
+  const byNames = indexesOf(pool);
   const known = byNames.get(names.join(' ')) ?? indexedBy(pool, names);
   byNames.set(names.join(' '), known);
   return known.get(valuesOf(names, keys)) ?? [];

@@ -1,3 +1,4 @@
+import { oncePer } from '#libs/kernel';
 import type { PartKeys } from '../../../elements/part.js';
 import { partitionKeysOf, partitionLeaves, partsNamed } from '../../../partition/index.js';
 import { attributeOf, type XmlElement } from '../../../xml/index.js';
@@ -66,15 +67,18 @@ export class UseIndex {
 
 /** Whether what is used passes while both steps run, so that neither waits for the other. */
 export function isPiped(resource: XmlElement, ...uses: readonly Use[]): boolean {
-  if (attributeOf(resource, 'PipeID') !== undefined) return true;
-  if (
-    partitionLeaves(resource).some(({ chain }) => chain.some((el) => attributeOf(el, 'PipeID') !== undefined))
-  ) {
-    return true;
-  }
+  if (hasPipe(resource)) return true;
   const names = ['PipeProtocol', 'PipeURL', 'PipePause', 'PipeResume'];
   return uses.some(({ link }) => names.some((name) => attributeOf(link.element, name) !== undefined));
 }
+
+const hasPipe = oncePer(
+  (resource: XmlElement): boolean =>
+    attributeOf(resource, 'PipeID') !== undefined ||
+    partitionLeaves(resource).some(({ chain }) =>
+      chain.some((el) => attributeOf(el, 'PipeID') !== undefined),
+    ),
+);
 
 /** What people call a node: its JobPartID, else its ID. */
 export function nameOf({ element }: TicketNode): string {
