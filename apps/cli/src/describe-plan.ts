@@ -1,4 +1,4 @@
-import type { Plan } from '#libs/craft';
+import type { JobSequence, Plan } from '#libs/craft';
 
 const minutes = (seconds: number): string => {
   const whole = Math.round(seconds);
@@ -37,4 +37,15 @@ export function describePlan(plan: Plan): string {
     ...plan.cautions.map((caution) => `  ! ${caution}`),
   ];
   return lines.join('\n');
+}
+
+/** The orders of several jobs on their presses, the least change-over first. */
+export function describeSequences(sequences: readonly JobSequence[]): string {
+  const least = sequences[0]?.changeoverS ?? 0;
+  return sequences
+    .map(({ jobs, changeoverS }) => {
+      const more = changeoverS === least ? '' : `, ${minutes(changeoverS - least)} more`;
+      return `  ${jobs.join(' → ')}: ${minutes(changeoverS)} of change-over${more}`;
+    })
+    .join('\n');
 }

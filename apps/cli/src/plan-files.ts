@@ -1,4 +1,11 @@
-import { type Order, type Plan, type Plant, planSequence } from '#libs/craft';
+import {
+  compareOrders,
+  type JobSequence,
+  type Order,
+  type Plan,
+  type Plant,
+  planSequence,
+} from '#libs/craft';
 import { type Reading, readDocument } from '#libs/flow';
 import type { Problem, Result } from '#libs/kernel';
 import { checkPartReferences, ticketIn, withinPart } from '#libs/wire';
@@ -26,6 +33,14 @@ export async function planFiles(files: readonly ReadFile[], plant: Plant): Promi
       ? { source, reading, plan: null, problems: reading.problems }
       : { source, reading, ...together(reading, inRow[row]!) };
   });
+}
+
+/** How the change-overs depend on which of the jobs comes first; empty for one job. */
+export function sequencesOf(jobs: readonly Planned[], plant: Plant): readonly JobSequence[] {
+  return compareOrders(
+    jobs.flatMap(({ plan, reading }) => (plan === null || reading.order === null ? [] : [reading.order])),
+    plant,
+  );
 }
 
 /** The document, or the ticket of a package; then the paths of problems begin with the part: `part!path`. */

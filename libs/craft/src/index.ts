@@ -5,6 +5,7 @@ export { type FoldScheme, foldCatalogue, foldScheme } from './imposition/catalog
 export { type PagePlace, pagesByFolding } from './imposition/number-pages.js';
 export * from './order.js';
 export * from './plan.js';
+export { compareOrders, type JobSequence } from './planning/compare-orders.js';
 export {
   type PlanContext,
   type PlannedJob,
