@@ -8,7 +8,7 @@ import { aDevice, aDocument, aMove, anEntry, anEvent, aPhase, NOON } from './sto
 import { aJob } from './store-suite-change.js';
 
 /** The versions that left an export, oldest first; the last is this one's. */
-const versions = ['0.1.0', '0.2.0'] as const;
+const versions = ['0.1.0', '0.2.0', '0.3.0'] as const;
 const fixtureOf = (version: string): string =>
   fileURLToPath(new URL(`../fixtures/db-${version}.jsonl.gz`, import.meta.url));
 

@@ -10,7 +10,7 @@ import { virtualPlant } from '../kit/virtual-plant.js';
 
 const MONDAY = Date.UTC(2026, 0, 5, 7);
 /** The versions that left a run, oldest first; the last is this one's. */
-const versions = ['0.1.0', '0.2.0'] as const;
+const versions = ['0.1.0', '0.2.0', '0.3.0'] as const;
 const pathOf = (version: string): string =>
   fileURLToPath(new URL(`../fixtures/run-${version}.jsonl.gz`, import.meta.url));
 
@@ -22,7 +22,7 @@ function inSecondGeneration(ticket: Uint8Array): Buffer {
   return Buffer.from(writeXml(made.value.doc));
 }
 
-/** What this version leaves after two brochures, one in each generation, one poster and one refused document. */
+/** What this version leaves after two brochures, one in each generation, one poster, one leaflet and one refused document. */
 async function makeFixture(database: OwnDatabase): Promise<void> {
   const plant = await virtualPlant({
     databaseUrl: database.url,
@@ -34,6 +34,7 @@ async function makeFixture(database: OwnDatabase): Promise<void> {
   await plant.submit(plant.demoFile('tickets/paper-boat-300.jdf'), 'boat');
   await plant.submit(inSecondGeneration(plant.demoFile('tickets/paper-boat-300.jdf')), 'boat-again');
   await plant.submit(plant.demoFile('orders/04-festival-poster.json'), 'poster');
+  await plant.submit(plant.demoFile('orders/11-workshops-leaflet.json'), 'leaflet');
   await plant.submit(Buffer.from('<JDF xmlns="urn:other"/>'), 'refused');
   await plant.clock.runUntil(MONDAY + 30 * 3_600_000);
   await plant.close();
@@ -56,7 +57,7 @@ describe('the database that an earlier version left after a real run', () => {
       const store = await openStore({ url: database.url, schema });
       try {
         const { items } = await store.tickets({ limit: 10 });
-        const done = version === '0.1.0' ? 2 : 3;
+        const done = { '0.1.0': 2, '0.2.0': 3, '0.3.0': 4 }[version];
         const expected = [...Array<string>(done).fill('Completed'), 'Rejected'];
         expect(items.map((file) => file.ticket.status).sort()).toEqual(expected);
         const boat = items.find((file) => file.ticket.jobId === 'T-300')!;

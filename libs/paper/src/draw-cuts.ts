@@ -55,7 +55,10 @@ export function drawCuts(plan: Plan, sheetIndex: number): string {
   const shapes = [...pieces].flatMap(([name, p]) => {
     const waste = name.startsWith('waste');
     const box = rect(px(p.x + p.w), py(p.y), p.w, p.h, waste ? { fill: 'url(#waste)' } : {});
-    const label = text(px(p.x + p.w / 2), py(p.y + p.h / 2), 9, name, { 'text-anchor': 'middle' });
+    // Piles of several versions are told apart by what is written on them.
+    const pile = plan.blocks.find((block) => block.name === name)?.pileLabel;
+    const words = pile === undefined ? name : `${name} ${pile}`;
+    const label = text(px(p.x + p.w / 2), py(p.y + p.h / 2), 9, words, { 'text-anchor': 'middle' });
     return waste ? [box] : [box, label];
   });
   const knives = lines.flatMap(({ cut, x1, y1, x2, y2 }) => [

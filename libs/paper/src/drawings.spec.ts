@@ -49,6 +49,11 @@ describe('drawings', () => {
     expect(svg).toContain('Caution. Guillotine');
   });
 
+  it('write on each pile which version it is', () => {
+    const svg = drawCuts(plan('12-tickets.json'), 0);
+    expect(count(svg, 'Sat matinee</text>')).toBe(6);
+  });
+
   it('name every fold with its unit and stop and print the caution of the folder', () => {
     const svg = drawFolds(goose, 0);
     expect(svg).toContain('plate 1: stop 450 mm');
