@@ -5,17 +5,17 @@ const median = (values) => {
 };
 
 /**
- * Runs `ours` and `peer` in turn, `rounds` times each after one round that does not count, and answers the median
+ * Runs `ours` and `peer` in turn, `rounds` times each after some that do not count, and answers the median
  * of what each returned. In turn, and the order swapped every round, so that both meet the same machine: load comes
  * and goes in seconds, and the second of a pair finds warmer caches.
  */
-export async function alternate({ ours, peer, rounds = 5 }) {
+export async function alternate({ ours, peer, rounds = 5, warmUp = 1 }) {
   const figures = { ours: [], peer: [] };
   const sides = { ours, peer };
-  for (let round = 0; round <= rounds; round++) {
+  for (let round = 0; round < warmUp + rounds; round++) {
     for (const side of round % 2 === 0 ? ['ours', 'peer'] : ['peer', 'ours']) {
       const figure = await sides[side]();
-      if (round > 0) figures[side].push(figure);
+      if (round >= warmUp) figures[side].push(figure);
     }
   }
   return { ours: median(figures.ours), peer: median(figures.peer) };

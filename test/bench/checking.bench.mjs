@@ -39,5 +39,5 @@ function peer() {
 
 export const run = () => {
   const amount = (TIMES * bytes.length) / MEGABYTE;
-  return alternate({ ours: perSecond(amount, ours), peer: perSecond(amount, peer), rounds: 5 });
+  return alternate({ ours: perSecond(amount, ours), peer: perSecond(amount, peer), rounds: 7, warmUp: 5 });
 };

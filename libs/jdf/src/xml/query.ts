@@ -113,7 +113,8 @@ const positionsIn = oncePer((el: XmlElement): ReadonlyMap<XmlElement, number> =>
 
 /** The element around this one; undefined for the root and for an element of another document. */
 export function parentOf(doc: XmlDocument, el: XmlElement): XmlElement | undefined {
-  return parentsOf(doc).get(el);
+  // Of the root it is known without looking.
+  return el === doc.root ? undefined : parentsOf(doc).get(el);
 }
 
 /** The first element with this ID. */

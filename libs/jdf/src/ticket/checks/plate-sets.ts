@@ -74,7 +74,7 @@ function checkOrder(
 const separationOf = ({ keys }: Partition): string => keys.Separation!.trim();
 
 const partBy = (keys: PartKeys, names: readonly string[]): string =>
-  spelled(Object.fromEntries(names.map((key) => [key, keys[key]])));
+  names.map((key) => `${key}="${keys[key]}"`).join(' ');
 
 /** The separations of each part, parts told apart by some keys. */
 function separationsBy(

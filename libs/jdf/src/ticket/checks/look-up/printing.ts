@@ -1,10 +1,13 @@
-import { type Partition, partsNamed, resolveParts } from '../../../partition/index.js';
+import { type Partition, partitionLeaves, partsNamed, resolveParts } from '../../../partition/index.js';
 import { attributeOf, childElements, type XmlElement } from '../../../xml/index.js';
 import type { TicketLink, TicketNode } from '../ticket-check.js';
 
 /** The parts of a resource that a link means. */
 export function leavesOf({ element, resource }: TicketLink): readonly Partition[] {
-  return resource === undefined ? [] : resolveParts(resource, partsNamed(element)).found;
+  if (resource === undefined) return [];
+  const parts = partsNamed(element);
+  // All leaves of a resource are asked for by many.
+  return parts.length === 0 ? partitionLeaves(resource) : resolveParts(resource, parts).found;
 }
 
 /** The input link of a node to what it has one of. */
