@@ -4,6 +4,7 @@
  * step at a time on each device. Without a schedule from the server that is a forecast of ours and nothing more.
  */
 import type { Step, Ticket } from '../server/shapes.js';
+import { withTimes } from '../time/phrases.js';
 import { frontWaiting, isWorking, stepStatus } from '../words/steps.js';
 
 export type SegmentState = 'done' | 'running' | 'stopped' | 'waiting' | 'aborted';
@@ -201,7 +202,7 @@ function gapsOf(ticket: Ticket, segments: readonly Segment[], cameMs: number, no
     const before = segments.filter((one) => step.after.includes(one.step.id)).map((one) => one.toMs);
     const fromMs = Math.min(nowMs, before.length > 0 ? Math.max(...before) : cameMs);
     const toMs = segment?.fromMs ?? nowMs;
-    const reason = step.waitsFor ?? stepStatus(step);
+    const reason = withTimes(step.waitsFor ?? stepStatus(step), nowMs);
     return [{ step, fromMs, toMs, row: segment?.row ?? 0, reason }];
   });
 }

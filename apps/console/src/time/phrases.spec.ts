@@ -1,10 +1,15 @@
-import { agoWords, dayWords, secondWords, spanWords, timeWords } from './phrases.js';
+import { agoWords, dayWords, secondWords, spanWords, timeWords, withTimes } from './phrases.js';
 import { plantMsAt } from './plant-time.js';
 
 const NOW = Date.UTC(2026, 2, 12, 10, 42);
 const MINUTE = 60_000;
 
 describe('times in words', () => {
+  it('are told in sentences of the server as the clock here shows them', () => {
+    expect(withTimes('dries until 2026-03-13T10:42:22.990Z', NOW, 'UTC')).toBe('dries until Fri 10:42');
+    expect(withTimes('waits for print-1', NOW, 'UTC')).toBe('waits for print-1');
+  });
+
   it('are as short as they can be without being mistaken', () => {
     expect(timeWords(NOW, NOW, 'UTC')).toBe('10:42');
     expect(timeWords(NOW + 24 * 60 * MINUTE, NOW, 'UTC')).toBe('Fri 10:42');

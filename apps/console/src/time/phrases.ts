@@ -37,6 +37,13 @@ export function timeWords(at: number, now: number, zone?: string): string {
   return `${format(at, { day: 'numeric', month: 'short' }, zone)} ${hour}`;
 }
 
+const INSTANT = /\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(?:\.\d+)?Z/g;
+
+/** A sentence of the server, its instants as the reader's clock shows them: `dries until Tue 05:58`. */
+export function withTimes(text: string, now: number, zone?: string): string {
+  return text.replace(INSTANT, (iso) => timeWords(instantOf(iso), now, zone));
+}
+
 /** A span in its two largest units: `40 s`, `12 min`, `2 h 05 min`, `3 d 4 h`. */
 export function spanWords(seconds: number): string {
   const s = Math.max(0, Math.round(seconds));

@@ -1,6 +1,6 @@
 import type { Device } from '../../server/shapes.js';
 import type { Strip } from '../../strip/lay-strips.js';
-import { instantOf, spanWords, timeWords } from '../../time/phrases.js';
+import { instantOf, spanWords, timeWords, withTimes } from '../../time/phrases.js';
 import { words } from '../../words/index.js';
 import { detailWords, frontWaiting, isOver, isWorking, stepWord } from '../../words/steps.js';
 
@@ -49,7 +49,7 @@ export function currentWork(
     since: gap === undefined ? '' : sinceWords(gap.fromMs, nowMs, zone),
     source: '',
     detail: '',
-    waits: waiting.waitsFor ?? '',
+    waits: withTimes(waiting.waitsFor ?? '', nowMs, zone),
   };
 }
 

@@ -1,7 +1,7 @@
 import { plantNow } from '../../live/index.js';
 import { StateMark } from '../../parts/state-mark.js';
 import type { Device, Step, Ticket } from '../../server/shapes.js';
-import { instantOf, spanWords, timeWords } from '../../time/phrases.js';
+import { instantOf, spanWords, timeWords, withTimes } from '../../time/phrases.js';
 import { words } from '../../words/index.js';
 import { detailWords, isOver, stepStatus, stepWords } from '../../words/steps.js';
 import { Bench } from './bench.js';
@@ -40,7 +40,9 @@ function StepRow({ ticket, step, device }: { ticket: Ticket; step: Step; device:
         {step.statusDetails !== null && <span> {detailWords(step.statusDetails)}</span>}
         <Since step={step} />
       </p>
-      {step.waitsFor !== null && !over && <p class="step-waits">{step.waitsFor}</p>}
+      {step.waitsFor !== null && !over && (
+        <p class="step-waits">{withTimes(step.waitsFor, plantNow.value ?? 0)}</p>
+      )}
       <p class="step-counts">
         <span>
           <b>{words.count(step.good)}</b> {t.good}
