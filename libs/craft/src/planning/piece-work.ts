@@ -9,6 +9,7 @@ import { type Draft, newDraft } from './draft.js';
 import type { PartJob, Reason } from './job.js';
 import { type PressChoice, pressChoices } from './press-choice.js';
 import { draftPrice } from './totals.js';
+import { dryingWaits } from './waits.js';
 
 /** What a piece is: its part and signature, and what is written on its pile where piles must be told apart. */
 export interface PieceNames {
@@ -79,6 +80,7 @@ export function addPieces(
   if ('severity' in print) return print;
   const sheet = draft.sheets.at(-1);
   if (sheet === undefined) return 'nothing was printed';
+  const waits = dryingWaits(job, choice.press);
   const pieces = layout.pieces.map((piece, i) => ({ ...piece, name: `${sheet.name}-${i + 1}` }));
   const cut = addCutting(draft, job, {
     guillotine,
@@ -88,7 +90,8 @@ export function addPieces(
     print,
     outAmount: work.needed,
     unit: work.unit,
-    waitAfterS: 0,
+    // What is folded next must be drier than what is only cut.
+    waitAfterS: work.form.grain === null ? 0 : Math.max(0, waits.foldS - waits.cutS),
   });
   if (typeof cut === 'string') return cut;
   const axis = grainAxis(area.sheetWidthMm, area.sheetHeightMm, part.stock.grain);

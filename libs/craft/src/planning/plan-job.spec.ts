@@ -240,7 +240,9 @@ describe('plan of a booklet with a cover of its own', () => {
     const stitch = planned.steps.find((s) => s.id === 'stitch')!;
     expect(stitch.inputs.map((i) => i.unit)).toEqual(['signatures', 'signatures', 'blocks']);
     expect(new Set(stitch.inputs.map((i) => i.amount))).toEqual(new Set([stitch.inAmount]));
+    // Six hours before the guillotine, six more before the stitcher folds it (the demo plant's waits of uncoated stock).
     expect(planned.steps.find((s) => s.id === 'print-2')?.waitAfterS).toBe(21600);
+    expect(planned.steps.find((s) => s.id === 'cut-2')?.waitAfterS).toBe(21600);
   });
 
   it('is too thick for the stitcher sooner than without', () => {
