@@ -7,6 +7,7 @@ import {
   pageBehind,
   seenFromFront,
 } from '../../../../test/kit/read-plan.js';
+import { leafletCodes } from '../imposition/leaflet.js';
 import type { CoverOrder, Order } from '../order.js';
 import type { Plan, PlanSheet } from '../plan.js';
 import { devicesOf } from '../plant.js';
@@ -71,6 +72,25 @@ const flat: fc.Arbitrary<Order> = fc
     binding: 'None',
     inksFront: front,
     inksBack: back ? front : [],
+  }));
+
+/** Flat work in versions that share some plates, and leaflets of the codes that are planned. */
+const versioned: fc.Arbitrary<Order> = fc
+  .record({ order: flat, shares: fc.array(fc.integer({ min: 1, max: 900 }), { minLength: 2, maxLength: 5 }) })
+  .map(({ order, shares }) => ({
+    ...order,
+    quantity: shares.reduce((a, b) => a + b, 0),
+    versions: shares.map((quantity, i) => ({ name: `V ${i + 1}`, quantity, changes: ['Black'] })),
+  }));
+const leaflet: fc.Arbitrary<Order> = fc
+  .record({ order: flat, code: fc.constantFrom(...leafletCodes), narrow: fc.integer({ min: 60, max: 150 }) })
+  .map(({ order, code, narrow }) => ({
+    ...order,
+    trimWidthMm: narrow,
+    trimHeightMm: Math.round(narrow * 1.4),
+    pages: Number(/^F(\d+)/.exec(code)?.[1]),
+    foldCatalog: code,
+    inksBack: process,
   }));
 
 /** Plans that can be made; how many orders were refused is counted, so that the properties do not hold of nothing. */
@@ -192,7 +212,7 @@ describe('every plan of flat work', () => {
 
 describe('amounts of every plan', () => {
   it('come out of one step as they go into the next', () => {
-    const made = plans(fc.oneof(booklet, flat, covered), (plan) => {
+    const made = plans(fc.oneof(booklet, flat, covered, versioned, leaflet), (plan) => {
       for (const sheet of plan.sheets) {
         const parts = sheet.goodSheets + sheet.makereadySheets + sheet.runningWasteSheets;
         expect(sheet.sheetsToPress).toBe(parts);
