@@ -96,9 +96,9 @@ describe('JSON order', () => {
     expect(faults({ ...order, cover }).map((f) => f.path)).toEqual(['/cover/stock', '/cover/inksFront/0']);
   });
 
-  it('refuses versions and deliveries that do not come to the quantity', () => {
-    const versions = [{ name: 'a', quantity: 299, changes: [] }];
-    expect(faults({ ...order, versions }).map((f) => f.path)).toEqual(['/versions']);
+  it('refuses deliveries that do not come to the quantity', () => {
+    const deliveries = [{ quantity: 299, due: '2026-01-08T16:30:00Z', place: 'Box office' }];
+    expect(faults({ ...order, deliveries }).map((f) => f.path)).toEqual(['/deliveries']);
   });
 
   it('refuses a number that is none and a date that is none', () => {
