@@ -91,6 +91,8 @@ export interface PlanSheet {
   impressions: number;
   bleedMm: number;
   units: PlanUnit[];
+  /** Grams of each ink on the whole run; left out in plans of versions before 0.3.0. */
+  inkG?: Record<string, number>;
   marks: PlanMark[];
   /** The side of the press against which the front is laid. */
   sideLay: 'operator' | 'drive';

@@ -11,7 +11,7 @@ import { gluedWays } from './plan-glued.js';
 import { leafletWays } from './plan-leaflet.js';
 import { saddleWays } from './plan-saddle.js';
 import { versionWays } from './plan-versions.js';
-import { draftPrice, inkGrams, paperMassKg, platesOf, sheetsOf } from './totals.js';
+import { draftPrice, inkGrams, inkOfSheet, paperMassKg, platesOf, sheetsOf } from './totals.js';
 
 export interface PlanContext {
   /** What the presses hold; left out: every press is clean. */
@@ -170,7 +170,7 @@ function planOf(
       ...(job.cover === null ? {} : { cover: productPart(job, job.cover) }),
     },
     signatures: draft.signatures,
-    sheets: draft.sheets,
+    sheets: draft.sheets.map((sheet) => ({ ...sheet, inkG: inkOfSheet(job, sheet) })),
     steps: draft.steps,
     plateList: draft.plateList,
     changeovers: draft.changeovers,

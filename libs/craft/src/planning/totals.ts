@@ -26,6 +26,11 @@ function sheetInkG(job: Job, sheet: PlanSheet): Map<string, number> {
   return grams;
 }
 
+/** Grams of every ink on one sheet's run, to a tenth. */
+export function inkOfSheet(job: Job, sheet: PlanSheet): Record<string, number> {
+  return Object.fromEntries([...sheetInkG(job, sheet)].map(([ink, g]) => [ink, roundTo(g, 1)]));
+}
+
 export function inkGrams(job: Job, draft: Draft): Record<string, number> {
   const sums = new Map<string, number>();
   for (const sheet of draft.sheets) {

@@ -1,5 +1,6 @@
 import type { Plan } from '#libs/craft';
 import { bookletPlan } from '../../../../../test/kit/booklet-plan.js';
+import { coveredPlan, versionsPlan } from '../../../../../test/kit/planned-jobs.js';
 import { smallPlant } from '../../../../../test/kit/small-plant.js';
 import { useItems } from './use-items.js';
 
@@ -11,6 +12,7 @@ function twoPasses(): Plan {
     press: 'press-half',
     workStyle: 'WorkAndBack' as const,
     turn: 'sideways' as const,
+    units: plan.sheets[0]!.units.filter((unit) => unit.side === 'front' || unit.ink === 'Black'),
   };
   const print = plan.steps.find((step) => step.id === 'print-1')!;
   return {
@@ -54,6 +56,25 @@ describe('what a plan uses up', () => {
       ['instant/Yellow', 0.3],
       ['instant/Black', 0.4],
     ]);
+  });
+
+  it('is that of the sheet where parts of a job share an ink', () => {
+    const plan = coveredPlan();
+    const used = of(plan, 'kg').filter(({ item }) => item.endsWith('/Black'));
+    const [body, cover] = plan.sheets.map((sheet) => (sheet.inkG?.Black ?? 0) / 1000);
+    expect(used.map(({ stepId, planned }) => [stepId, planned])).toEqual([
+      ['print-1', expect.closeTo(body!, 6)],
+      ['print-2', expect.closeTo(cover!, 6)],
+    ]);
+    expect(body! + cover!).toBeCloseTo(plan.totals.inkG.Black! / 1000, 3);
+  });
+
+  it('counts inks whose plates hang since the version before', () => {
+    const plan = versionsPlan('two forms');
+    const inks = of(plan, 'kg').map(({ stepId, item }) => `${stepId} ${item.split('/')[1]}`);
+    for (const sheet of plan.sheets) {
+      for (const { ink } of sheet.units) expect(inks).toContain(`print-${sheet.name.slice(1)} ${ink}`);
+    }
   });
 
   it('shares an ink among the passes that carry it', () => {

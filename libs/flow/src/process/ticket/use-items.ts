@@ -1,4 +1,4 @@
-import { devicesOf, type Plan, type PlanStep, type Plant } from '#libs/craft';
+import { devicesOf, type Plan, type PlanSheet, type PlanStep, type Plant, type PlanUnit } from '#libs/craft';
 import { roundTo } from '#libs/kernel';
 import { passOf, platesOf, sheetsOf } from '../build/lookup.js';
 import { distinct } from '../build/values.js';
@@ -14,7 +14,7 @@ export interface UseItem {
 
 /**
  * What each step of a plan uses up: paper with the first pass of each sheet, plates where they are imaged, ink with each
- * printing pass. The ink of the job (`totals.inkG`) is shared among the passes by the impressions that carry it.
+ * printing pass: that of each sheet, shared among its passes by the sides that carry it.
  */
 export function useItems(plan: Plan, plant: Plant): readonly UseItem[] {
   return plan.steps.flatMap((step) => [
@@ -49,23 +49,33 @@ function paperUsed(plan: Plan, step: PlanStep): readonly UseItem[] {
 }
 
 function inkUsed(plan: Plan, plant: Plant, step: PlanStep): readonly UseItem[] {
-  const inks = distinct(platesOf(plan, step).map((plate) => plate.ink));
+  const sheets = sheetsOf(plan, step);
+  const inks = distinct(sheets.flatMap((sheet) => unitsOf(sheet, step).map(({ ink }) => ink)));
   return inks.flatMap((ink): UseItem[] => {
-    const share = carrying(plan, step, ink);
-    const all = plan.steps.filter(isPrinting).reduce((sum, other) => sum + carrying(plan, other, ink), 0);
-    const grams = plan.totals.inkG[ink];
-    if (grams === undefined || all === 0) return [];
+    const grams = sheets.reduce((sum, sheet) => {
+      const share = sidesWith(unitsOf(sheet, step), ink) / sidesWith(sheet.units, ink);
+      return sum + gramsOn(plan, sheet, ink) * share;
+    }, 0);
+    if (grams === 0) return [];
     const item = `${inkSetOf(plan, plant, step, ink)}/${ink}`;
-    return [{ stepId: step.id, item, unit: 'kg', planned: roundTo((grams * share) / all / 1000, 6) }];
+    return [{ stepId: step.id, item, unit: 'kg', planned: roundTo(grams / 1000, 6) }];
   });
 }
 
-/** Impressions of a pass that carry an ink: its sheets, for each side on which the ink has plates. */
-function carrying(plan: Plan, step: PlanStep, ink: string): number {
-  return sheetsOf(plan, step).reduce((sum, sheet) => {
-    const plates = platesOf(plan, step).filter((plate) => plate.sheet === sheet.name && plate.ink === ink);
-    return sum + sheet.sheetsToPress * distinct(plates.map((plate) => plate.side)).length;
-  }, 0);
+/** The units that print in this step: all of the sheet's, or those of its side where each side is a pass. */
+function unitsOf(sheet: PlanSheet, step: PlanStep): readonly PlanUnit[] {
+  return sheet.units.filter((unit) => step.side === undefined || unit.side === step.side);
+}
+
+const sidesWith = (units: readonly PlanUnit[], ink: string): number =>
+  distinct(units.filter((unit) => unit.ink === ink).map(({ side }) => side)).length;
+
+/** Ink on a sheet's whole run, g. Plans of earlier versions have it of the whole job only: shared out by impressions. */
+function gramsOn(plan: Plan, sheet: PlanSheet, ink: string): number {
+  if (sheet.inkG !== undefined) return sheet.inkG[ink] ?? 0;
+  const carrying = (one: PlanSheet): number => one.sheetsToPress * sidesWith(one.units, ink);
+  const all = plan.sheets.reduce((sum, one) => sum + carrying(one), 0);
+  return all === 0 ? 0 : ((plan.totals.inkG[ink] ?? 0) * carrying(sheet)) / all;
 }
 
 function inkSetOf(plan: Plan, plant: Plant, step: PlanStep, ink: string): string {
