@@ -1,9 +1,10 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { checkDocument, convertDocument, parseXml, writeXml, type XmlDocument } from '#libs/jdf';
+import { checkDocument, convertDocument, writeXml, type XmlDocument } from '#libs/jdf';
 import { demoData, Hub, type TicketJson } from '../kit/journey.js';
 import { until } from '../kit/server-process.js';
+import { parsedXml } from '../kit/value-in.js';
 
 const JDF = 'application/vnd.cip4-jdf+xml';
 const JMF = 'application/vnd.cip4-jmf+xml';
@@ -27,9 +28,7 @@ const order = (change: Record<string, unknown> = {}): string =>
   });
 const ticket = demoData('tickets/paper-boat-300.jdf').toString();
 const parsed = (text: string): XmlDocument => {
-  const result = parseXml(text);
-  if (!result.ok) throw new Error(JSON.stringify(result.problems));
-  return result.value;
+  return parsedXml(text);
 };
 const converted = convertDocument(parsed(ticket), 'xjdf');
 const newer = converted.ok ? writeXml(converted.value.doc) : '';

@@ -10,6 +10,7 @@ import {
   writeZip,
 } from '#libs/wire';
 import { demoData, Hub, type TicketJson } from '../kit/journey.js';
+import { valueIn } from '../kit/value-in.js';
 
 const JDF = 'application/vnd.cip4-jdf+xml';
 const NOW = Date.parse('2026-03-02T08:00:00Z');
@@ -64,19 +65,17 @@ describe('a package', () => {
   const leaving = async (id: string, accept: string): Promise<[string, string][]> => {
     const answer = await fetch(`${hub.server.url}/api/v1/tickets/${id}/document`, { headers: { accept } });
     expect(answer.headers.get('content-type')).toContain(accept.split(',')[0]);
-    const pack = await readPackage(
-      new Uint8Array(await answer.arrayBuffer()),
-      answer.headers.get('content-type'),
+    const pack = valueIn(
+      await readPackage(new Uint8Array(await answer.arrayBuffer()), answer.headers.get('content-type')),
     );
-    if (!pack.ok) throw new Error(pack.problems[0]!.message);
-    const documents = pack.value.parts
+    const documents = pack.parts
       .filter((one) => kindOfPart(one) !== 'content')
       .map((one) => {
         const read = parseXml(one.bytes);
         return { part: one, document: read.ok ? read.value : null };
       });
-    expect(checkReferences(pack.value, documents)).toEqual([]);
-    return pack.value.parts.map(({ name, bytes }) => [name, Buffer.from(bytes).toString('latin1')]);
+    expect(checkReferences(pack, documents)).toEqual([]);
+    return pack.parts.map(({ name, bytes }) => [name, Buffer.from(bytes).toString('latin1')]);
   };
 
   it.each([

@@ -3,9 +3,10 @@ import { fileURLToPath } from 'node:url';
 import { gunzipSync, gzipSync } from 'node:zlib';
 import { ticketDocument } from '../../apps/server/src/intake/ticket-document.js';
 import { exportTicket, sentenceOf, ticketView } from '../../libs/flow/src/index.js';
-import { convertDocument, parseXml, writeXml } from '../../libs/jdf/src/index.js';
+import { convertDocument, writeXml } from '../../libs/jdf/src/index.js';
 import { exportDatabase, importDatabase, openStore } from '../../libs/store/src/index.js';
 import { type OwnDatabase, ownDatabase } from '../kit/own-database.js';
+import { parsedXml, valueIn } from '../kit/value-in.js';
 import { virtualPlant } from '../kit/virtual-plant.js';
 
 const MONDAY = Date.UTC(2026, 0, 5, 7);
@@ -16,10 +17,8 @@ const pathOf = (version: string): string =>
 
 /** The brochure of a ticket as a job of its own in the second generation. */
 function inSecondGeneration(ticket: Uint8Array): Buffer {
-  const doc = parseXml(Buffer.from(ticket).toString('utf8').replaceAll('T-300', 'T-301'));
-  const made = doc.ok ? convertDocument(doc.value, 'xjdf') : doc;
-  if (!made.ok) throw new Error(made.problems[0]?.message);
-  return Buffer.from(writeXml(made.value.doc));
+  const doc = parsedXml(Buffer.from(ticket).toString('utf8').replaceAll('T-300', 'T-301'));
+  return Buffer.from(writeXml(valueIn(convertDocument(doc, 'xjdf')).doc));
 }
 
 /** What this version leaves after two brochures, one in each generation, one poster, one leaflet and one refused document. */

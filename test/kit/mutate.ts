@@ -3,7 +3,6 @@ import {
   childElements,
   descendants,
   element,
-  parseXml,
   replaceElements,
   text,
   withAttributes,
@@ -13,6 +12,7 @@ import {
   type XmlDocument,
   type XmlElement,
 } from '#libs/jdf';
+import { parsedXml } from './value-in.js';
 
 /** A number from 0 to 1, the next of a seeded row. */
 export type Chance = () => number;
@@ -216,13 +216,12 @@ export function mutationsOf(
   count: number,
   chance: Chance,
 ): { readonly what: string; readonly text: string }[] {
-  const doc = parseXml(original);
-  if (!doc.ok) throw new Error(doc.problems[0]!.message);
+  const doc = parsedXml(original);
   const kinds = Object.entries(mutations);
   const made = new Map<string, string>();
   for (let i = 0; made.size < count && i < count * 4; i++) {
     const [what, mutate] = kinds[i % kinds.length]!;
-    const mutated = mutate(doc.value, chance);
+    const mutated = mutate(doc, chance);
     if (mutated !== undefined && mutated !== original) made.set(mutated, what);
   }
   return [...made].map(([mutated, what]) => ({ what, text: mutated }));

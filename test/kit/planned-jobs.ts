@@ -1,5 +1,6 @@
 import { type Order, type Plan, planJob } from '#libs/craft';
 import { demoPlant } from './demo-plant.js';
+import { valueIn } from './value-in.js';
 
 const songs: Order = {
   jobId: 'J-600',
@@ -33,9 +34,7 @@ const leaflet: Order = {
 };
 
 function planned(order: Order): Plan {
-  const plan = planJob(order, demoPlant());
-  if (!plan.ok) throw new Error(JSON.stringify(plan.problems));
-  return plan.value;
+  return valueIn(planJob(order, demoPlant()));
 }
 
 /** A song booklet as the planner makes it: body and cover on different stocks, presses and inks; sizes are invented. */

@@ -12,11 +12,11 @@ import {
   type Message,
   type MessageKind,
   type NewMessage,
-  parseXml,
   readJmf,
   writeJmf,
 } from '../../libs/jdf/src/index.js';
 import { Fault, seededRandom, seedFrom, uuidV7Source, VirtualClock } from '../../libs/kernel/src/index.js';
+import { parsedXml, valueIn } from './value-in.js';
 
 export const MORNING = Date.UTC(2026, 2, 2, 8, 0, 0);
 export const HUB = 'http://hub.test/jmf';
@@ -172,11 +172,9 @@ function rootOf(body: string, contentType: string): string {
 }
 
 export function messagesIn(text: string): Message[] {
-  const doc = parseXml(text);
-  if (!doc.ok) throw new Fault('BROKEN', doc.problems[0]!.message);
-  const jmf = readJmf(doc.value);
-  if (!jmf.ok) throw new Fault('BROKEN', jmf.problems[0]!.message);
-  return [...jmf.value.messages];
+  const doc = parsedXml(text);
+  const jmf = valueIn(readJmf(doc));
+  return [...jmf.messages];
 }
 
 /** The ticket in a letter that gives one back. */
@@ -186,9 +184,8 @@ export function ticketIn({ body, contentType }: Letter): string {
 
 /** Attributes of all elements of a name, in document order. */
 export function elementsIn(text: string, name: string): Record<string, string>[] {
-  const doc = parseXml(text);
-  if (!doc.ok) throw new Fault('BROKEN', doc.problems[0]!.message);
-  return [...descendants(doc.value.root)]
+  const doc = parsedXml(text);
+  return [...descendants(doc.root)]
     .filter(({ local }) => local === name)
     .map((el) => Object.fromEntries(el.attributes.map((attribute) => [attribute.name, attribute.value])));
 }

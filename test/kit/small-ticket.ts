@@ -1,12 +1,12 @@
 /** Tickets of a few lines for tests of the checks, and what is found in them. */
-import { checkTicket, parseXml } from '#libs/jdf';
+import { checkTicket } from '#libs/jdf';
 import type { Problem } from '#libs/kernel';
+import { parsedXml } from './value-in.js';
 
 /** What is found in a ticket. */
 export function problemsIn(text: string): readonly Problem[] {
-  const doc = parseXml(text);
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-  return checkTicket(doc.value);
+  const doc = parsedXml(text);
+  return checkTicket(doc);
 }
 
 /** The same, each as `severity code path`. */

@@ -25,6 +25,7 @@ import {
 } from '../../libs/kernel/src/index.js';
 import { inlineQueue, type OpenStore, openStore } from '../../libs/store/src/index.js';
 import { makeDeviceLink } from '../../libs/wire/src/index.js';
+import { valueIn } from './value-in.js';
 
 const JMF = 'application/vnd.cip4-jmf+xml';
 const SIMULATED = new Set(['platesetter', 'press', 'guillotine', 'folder', 'stitcher', 'binder']);
@@ -77,8 +78,7 @@ export async function virtualPlant(options: {
   });
   const ids = uuidV7Source(clock, seededRandom(seed));
   const store = await openStore({ url: databaseUrl, schema, sequencing: 'inline' });
-  const plant = loadPlant(projectPath('demo-data', 'plant.yaml'));
-  if (!plant.ok) throw new Error(JSON.stringify(plant.problems));
+  const plant = valueIn(loadPlant(projectPath('demo-data', 'plant.yaml')));
   const devices = new Map<string, SimulatedDevice>();
   const documents = documentDoor(store, { fileRoots: [], allowedHosts: [], maxBytes: 16e6 });
   const link = makeDeviceLink({
@@ -102,9 +102,9 @@ export async function virtualPlant(options: {
     link,
     clock,
     ids,
-    plant: plant.value,
+    plant,
     log: () => undefined,
-    read: async ({ bytes }, presses) => readDocument(bytes, plant.value, presses),
+    read: async ({ bytes }, presses) => readDocument(bytes, plant, presses),
     ticketDocument: (file) => ticketDocument(store, file),
     jmfUrl: 'http://hub.plant.invalid/jmf',
     deviceId: 'sidelay',
@@ -113,7 +113,7 @@ export async function virtualPlant(options: {
   await queue.serve((work) => oneAtATime(() => doWork(ports, work)));
   const stopSweeping = keepSweeping(ports, options.sweepEveryS);
   const place = async (id: string, faults: readonly string[] | undefined): Promise<void> => {
-    const { kind, name } = plant.value.devices.find((device) => device.id === id)!;
+    const { kind, name } = plant.devices.find((device) => device.id === id)!;
     const url = `http://${id}.plant.invalid/jmf`;
     const device = simulatedDevice({
       id,
@@ -143,7 +143,7 @@ export async function virtualPlant(options: {
     await registerDevice(ports, { id, kind, name, driver: 'jmf', url });
     device.start();
   };
-  for (const { id, kind } of plant.value.devices) {
+  for (const { id, kind } of plant.devices) {
     if (SIMULATED.has(kind)) await place(id, options.faults?.[id]);
   }
   return {
@@ -151,20 +151,21 @@ export async function virtualPlant(options: {
     ports,
     store,
     async submit(bytes, key) {
-      const taken = await oneAtATime(() =>
-        takeIn(ports, {
-          bytes,
-          sha256: sha256(bytes),
-          mediaType: 'application/octet-stream',
-          name: null,
-          intake: 'http',
-          ticket: { bytes, part: null, beside: null },
-          problems: [],
-          key: key === undefined ? null : { scope: 'test', key },
-        }),
+      const taken = valueIn(
+        await oneAtATime(() =>
+          takeIn(ports, {
+            bytes,
+            sha256: sha256(bytes),
+            mediaType: 'application/octet-stream',
+            name: null,
+            intake: 'http',
+            ticket: { bytes, part: null, beside: null },
+            problems: [],
+            key: key === undefined ? null : { scope: 'test', key },
+          }),
+        ),
       );
-      if (!taken.ok) throw new Error(JSON.stringify(taken.problems));
-      return taken.value.file;
+      return taken.file;
     },
     demoFile: (path) => readFileSync(projectPath('demo-data', path)),
     async log() {

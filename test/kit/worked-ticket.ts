@@ -9,7 +9,6 @@ import {
   elementsLike,
   findById,
   firstChild,
-  parseXml,
   replaceElements,
   withAttributes,
   withChildren,
@@ -17,15 +16,14 @@ import {
   type XmlDocument,
   type XmlElement,
 } from '#libs/jdf';
+import { parsedXml } from './value-in.js';
 
 /** The words by which a test knows the note again. */
 export const DEVICE_NOTE = 'Dried overnight in the rack';
 
 /** The ticket as it comes back: completed, with these phases told once more and a run over them. */
 export function workedTicket(sent: string, phases: readonly Phase[]): string {
-  const parsed = parseXml(sent);
-  if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
-  const doc = parsed.value;
+  const doc = parsedXml(sent);
   const changed = new Map<XmlElement, XmlElement>();
   for (const link of childElements(firstChild(doc.root, 'ResourceLinkPool')!)) {
     if (attributeOf(link, 'Usage') !== 'Output') continue;

@@ -16,14 +16,12 @@ import {
   type XmlElement,
 } from '#libs/jdf';
 import { type Random, seededRandom } from '#libs/kernel';
-import { parsedXml } from '../kit/value-in.js';
+import { parsedXml, valueIn } from '../kit/value-in.js';
 import { allSamples, bytesOf, type Sample } from './samples.js';
 import { schemaFaults } from './xmllint.js';
 
 function convert(doc: XmlDocument, to: 'jdf' | 'xjdf'): Converted {
-  const converted = convertDocument(doc, to);
-  if (!converted.ok) throw new Error(JSON.stringify(converted.problems));
-  return converted.value;
+  return valueIn(convertDocument(doc, to));
 }
 
 /** Documents whose messages the other generation has not: all of them must be listed. */

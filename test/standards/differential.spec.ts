@@ -4,8 +4,9 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { XMLParser } from 'fast-xml-parser';
-import { parseXml, type XmlElement, type XmlNode } from '#libs/jdf';
+import type { XmlElement, XmlNode } from '#libs/jdf';
 import { generatedXml } from '../kit/generated-xml.js';
+import { parsedXml } from '../kit/value-in.js';
 import { standardsFolder } from './samples.js';
 
 /** What both trees can say: names, attributes with their order, texts, comments, CDATA, instructions. */
@@ -88,10 +89,9 @@ const paths = (
 
 /** Both trees of a text: ours, and the other one. */
 function trees(text: string): [ours: unknown, other: unknown] {
-  const ours = parseXml(text);
-  if (!ours.ok) throw new Error(JSON.stringify(ours.problems));
+  const ours = parsedXml(text);
   const other = (reader.parse(text) as Other[]).flatMap(fromOther).find((node) => 'name' in node);
-  const root: XmlElement = ours.value.root;
+  const root: XmlElement = ours.root;
   return [fromOurs(root)[0], other];
 }
 

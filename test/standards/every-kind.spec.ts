@@ -7,7 +7,6 @@ import {
   type Message,
   messageTypes,
   type NewMessage,
-  parseXml,
   partsOfKind,
   readJmf,
   standardMessages,
@@ -16,6 +15,7 @@ import {
   type XmlElement,
   XSI_NAMESPACE,
 } from '#libs/jdf';
+import { parsedXml, valueIn } from '../kit/value-in.js';
 import { type Fullness, MessageMaker } from './message-documents.js';
 import { messageKinds } from './schema-tree.js';
 import { schemaFaults } from './xmllint.js';
@@ -68,10 +68,7 @@ const source = ({ version, message }: Made): string =>
   );
 
 function read(text: string): Message {
-  const doc = parseXml(text);
-  const jmf = doc.ok ? readJmf(doc.value) : doc;
-  if (!jmf.ok) throw new Error(JSON.stringify(jmf.problems));
-  return jmf.value.messages[0]!;
+  return valueIn(readJmf(parsedXml(text))).messages[0]!;
 }
 
 const write = (message: Message, version: string): string =>
@@ -102,9 +99,8 @@ function saying(el: XmlElement): string {
 }
 
 function messageIn(text: string): XmlElement {
-  const doc = parseXml(text);
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-  return doc.value.root.children.find((child) => child.kind === 'element')!;
+  const doc = parsedXml(text);
+  return doc.root.children.find((child) => child.kind === 'element')!;
 }
 
 describe('the table of messages', () => {

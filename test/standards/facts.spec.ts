@@ -3,12 +3,11 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import * as jdf from '#libs/jdf';
 import { XS } from '../kit/read-schema.js';
+import { parsedXml } from '../kit/value-in.js';
 import { standardsFolder } from './samples.js';
 
 function schema(file: string): jdf.XmlElement {
-  const doc = jdf.parseXml(new Uint8Array(readFileSync(join(standardsFolder(), 'jdf', 'schema', file))));
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-  return doc.value.root;
+  return parsedXml(new Uint8Array(readFileSync(join(standardsFolder(), 'jdf', 'schema', file)))).root;
 }
 
 const types = schema('JDFTypes.xsd');

@@ -1,6 +1,7 @@
 /** Messages made from the official schema alone: every attribute and element that it gives a type, in chosen fullness. */
 import fc, { type GeneratorValue } from 'fast-check';
-import { element, JDF_NAMESPACE, parseXml, type XmlElement, type XmlNode } from '#libs/jdf';
+import { element, JDF_NAMESPACE, type XmlElement, type XmlNode } from '#libs/jdf';
+import { parsedXml } from '../kit/value-in.js';
 import {
   attributesOf,
   childrenOf,
@@ -192,8 +193,6 @@ function generic(): XmlElement[] {
 }
 
 function parsed(text: string): XmlElement {
-  const doc = parseXml(text.replace(/^<(\w+)/, `<$1 xmlns="${JDF_NAMESPACE}"`));
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-  const { root } = doc.value;
+  const { root } = parsedXml(text.replace(/^<(\w+)/, `<$1 xmlns="${JDF_NAMESPACE}"`));
   return { ...root, attributes: root.attributes.filter(({ name }) => name !== 'xmlns') };
 }

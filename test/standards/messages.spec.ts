@@ -1,4 +1,5 @@
-import { type Jmf, type NewMessage, parseXml, readJmf, writeJmf } from '#libs/jdf';
+import { type Jmf, type NewMessage, readJmf, writeJmf } from '#libs/jdf';
+import { parsedXml, valueIn } from '../kit/value-in.js';
 import { everyMessage } from './every-message.js';
 import { samples, textOfSample } from './samples.js';
 import { schemaFaults } from './xmllint.js';
@@ -6,10 +7,7 @@ import { schemaFaults } from './xmllint.js';
 const messages = samples().filter(({ root }) => root === 'JMF');
 
 function read(text: string): Jmf {
-  const doc = parseXml(text);
-  const jmf = doc.ok ? readJmf(doc.value) : doc;
-  if (!jmf.ok) throw new Error(JSON.stringify(jmf.problems));
-  return jmf.value;
+  return valueIn(readJmf(parsedXml(text)));
 }
 
 describe('messages that we write', () => {

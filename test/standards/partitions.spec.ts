@@ -9,7 +9,6 @@ import {
   effectivePart,
   findById,
   linkAmounts,
-  parseXml,
   partAttribute,
   resolveParts,
   resourceAmounts,
@@ -17,6 +16,7 @@ import {
   type XmlDocument,
   type XmlElement,
 } from '#libs/jdf';
+import { parsedXml } from '../kit/value-in.js';
 import { bytesOf, samples } from './samples.js';
 
 const all = samples();
@@ -24,9 +24,7 @@ const all = samples();
 function open(name: string): XmlDocument {
   const sample = all.find(({ path }) => path.endsWith(`/${name}.jdf`));
   if (sample === undefined) throw new Error(`There is no sample ${name}.`);
-  const doc = parseXml(bytesOf(sample));
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-  return doc.value;
+  return parsedXml(bytesOf(sample));
 }
 
 /** The links to a resource, in document order, with what their Part elements mean. */

@@ -1,13 +1,13 @@
 /** Our table of what processes take and make against the notes in the official schema. */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { attributeOf, childElements, descendants, parseXml, processRules, type XmlElement } from '#libs/jdf';
+import { attributeOf, childElements, descendants, processRules, type XmlElement } from '#libs/jdf';
 import { XS } from '../kit/read-schema.js';
+import { parsedXml } from '../kit/value-in.js';
 import { standardsFolder } from './samples.js';
 
-const schema = parseXml(readFileSync(join(standardsFolder(), 'jdf/schema/JDFProcess.xsd')));
-if (!schema.ok) throw new Error(JSON.stringify(schema.problems));
-const types = childElements(schema.value.root, 'complexType', XS);
+const schema = parsedXml(readFileSync(join(standardsFolder(), 'jdf/schema/JDFProcess.xsd')));
+const types = childElements(schema.root, 'complexType', XS);
 const nodes = types.filter((type) => !attributeOf(type, 'name')!.endsWith('_'));
 const own = nodes.filter((type) => !['ProcessGroup', 'Combined'].includes(attributeOf(type, 'name')!));
 

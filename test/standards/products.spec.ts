@@ -1,13 +1,12 @@
 import { appendAudits, checkTicket, parseXml, readProduct, writeXml, type XmlDocument } from '#libs/jdf';
+import { parsedXml } from '../kit/value-in.js';
 import { samples, textOfSample } from './samples.js';
 import { schemaFaults } from './xmllint.js';
 
 function sample(path: string): XmlDocument {
   const found = samples().find((one) => one.path === `jdf/samples/${path}`);
   if (found === undefined) throw new Error(`No sample ${path}.`);
-  const doc = parseXml(textOfSample(found));
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-  return doc.value;
+  return parsedXml(textOfSample(found));
 }
 
 describe("the standard's sample of a product ticket", () => {

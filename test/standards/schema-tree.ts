@@ -1,8 +1,9 @@
 /** The official JDF 1.9 schema as tests walk it: attributes, children and values by type. Not part of the project. */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { attributeOf, childElements, descendants, parseXml, type XmlElement } from '#libs/jdf';
+import { attributeOf, childElements, descendants, type XmlElement } from '#libs/jdf';
 import { XS } from '../kit/read-schema.js';
+import { parsedXml } from '../kit/value-in.js';
 import { standardsFolder } from './samples.js';
 
 const files = ['Types', 'Core', 'Message', 'Process', 'Resource', 'ResourceElements', 'Capability'];
@@ -11,9 +12,7 @@ type Declarations = ReadonlyMap<string, XmlElement>;
 
 function rootOf(file: string): XmlElement {
   const path = join(standardsFolder(), 'jdf', 'schema', `JDF${file}.xsd`);
-  const doc = parseXml(new Uint8Array(readFileSync(path)));
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-  return doc.value.root;
+  return parsedXml(new Uint8Array(readFileSync(path))).root;
 }
 
 const roots = new Map(files.map((file) => [file, rootOf(file)]));

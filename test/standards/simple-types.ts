@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import * as jdf from '#libs/jdf';
 import { XS } from '../kit/read-schema.js';
+import { parsedXml } from '../kit/value-in.js';
 import { standardsFolder } from './samples.js';
 
 /** Where each generation keeps its simple types. */
@@ -16,9 +17,7 @@ export type Generation = keyof typeof places;
 
 export function schemaRoot(generation: Generation, file: string): jdf.XmlElement {
   const bytes = readFileSync(join(standardsFolder(), places[generation].folder, file));
-  const doc = jdf.parseXml(new Uint8Array(bytes));
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-  return doc.value.root;
+  return parsedXml(new Uint8Array(bytes)).root;
 }
 
 export interface SimpleType {

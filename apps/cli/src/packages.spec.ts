@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gathered, type Package, type PartToSend, readPackage, writeMultipart, writeZip } from '#libs/wire';
 import { callCli, type Said } from '../../../test/kit/call-cli.js';
+import { valueIn } from '../../../test/kit/value-in.js';
 
 const JDF = 'application/vnd.cip4-jdf+xml';
 const ticket = readFileSync(
@@ -144,9 +145,7 @@ describe('packages at the command line', () => {
       return name;
     };
     const opened = async (name: string): Promise<Package> => {
-      const read = await readPackage(readFileSync(join(folder, name)), null);
-      if (!read.ok) throw new Error(JSON.stringify(read.problems));
-      return read.value;
+      return valueIn(await readPackage(readFileSync(join(folder, name)), null));
     };
     const checked = async (name: string) =>
       (

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { checkTicket, nodesOf, parseXml, processesOf } from '#libs/jdf';
 import { callCli } from '../../../test/kit/call-cli.js';
+import { parsedXml } from '../../../test/kit/value-in.js';
 
 const demo = (name: string): string =>
   fileURLToPath(new URL(`../../../demo-data/orders/${name}`, import.meta.url));
@@ -33,10 +34,9 @@ describe('plan --out', () => {
     const names = readdirSync(out);
     expect(names).toEqual(expect.arrayContaining(['plan.json', 'ticket.jdf']));
     expect(drawingsIn(out)).toEqual(['body-1-folds.svg', 'S1-back.svg', 'S1-front.svg']);
-    const ticket = parseXml(readFileSync(join(out, 'ticket.jdf')));
-    if (!ticket.ok) throw new Error(JSON.stringify(ticket.problems));
-    expect(checkTicket(ticket.value)).toEqual([]);
-    const processes = [...nodesOf(ticket.value.root)].flatMap((node) => processesOf(node));
+    const ticket = parsedXml(readFileSync(join(out, 'ticket.jdf')));
+    expect(checkTicket(ticket)).toEqual([]);
+    const processes = [...nodesOf(ticket.root)].flatMap((node) => processesOf(node));
     expect(processes).toEqual(expect.arrayContaining(['ConventionalPrinting', 'Folding', 'Stitching']));
   });
 

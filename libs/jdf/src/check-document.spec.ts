@@ -1,9 +1,9 @@
-import { checkDocument, parseXml } from './index.js';
+import { parsedXml } from '../../../test/kit/value-in.js';
+import { checkDocument } from './index.js';
 
 function verdict(text: string) {
-  const doc = parseXml(text);
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-  const { kind, version, problems } = checkDocument(doc.value);
+  const doc = parsedXml(text);
+  const { kind, version, problems } = checkDocument(doc);
   return [kind, version, ...problems.map(({ severity, code, line }) => `${severity} ${code} ${line}`)];
 }
 

@@ -1,4 +1,5 @@
 /** Documents that are well-formed and far too much of one thing, through all that reads a document. */
+import { valueIn } from '../../../test/kit/value-in.js';
 import {
   checkDocument,
   convertDocument,
@@ -29,9 +30,7 @@ const set = (inside: string): string =>
 
 /** What becomes of a document on each way that reading one can take. */
 function readWhole(text: string) {
-  const parsed = parseXml(text, noXmlLimits);
-  if (!parsed.ok) throw new Error(parsed.problems[0]!.message);
-  const doc = parsed.value;
+  const doc = valueIn(parseXml(text, noXmlLimits));
   const { kind, problems } = checkDocument(doc);
   const isNewer = kind.startsWith('x');
   const read = kind === 'jdf' ? [readProduct(doc).ok, readProcessNode(doc).ok] : [];

@@ -1,14 +1,13 @@
 import { XMLValidator } from 'fast-xml-parser';
 import { type Plan, planJob } from '#libs/craft';
 import { demoOrder, demoPlant } from '../../../test/kit/demo-plant.js';
+import { valueIn } from '../../../test/kit/value-in.js';
 import { drawCuts, drawFolds, drawSheet } from './index.js';
 
 const plant = demoPlant();
 
 function plan(file: string): Plan {
-  const planned = planJob(demoOrder(file, plant), plant);
-  if (!planned.ok) throw new Error(JSON.stringify(planned.problems));
-  return planned.value;
+  return valueIn(planJob(demoOrder(file, plant), plant));
 }
 
 const count = (text: string, part: string): number => text.split(part).length - 1;

@@ -1,4 +1,5 @@
 import { demoPlant } from '../../../../test/kit/demo-plant.js';
+import { valueIn } from '../../../../test/kit/value-in.js';
 import { gatheredSizes } from '../imposition/sections.js';
 import type { Order } from '../order.js';
 import type { Plan } from '../plan.js';
@@ -25,9 +26,7 @@ const scripts: Order = {
 };
 
 function plan(order: Order): Plan {
-  const planned = planJob(order, plant);
-  if (!planned.ok) throw new Error(JSON.stringify(planned.problems));
-  return planned.value;
+  return valueIn(planJob(order, plant));
 }
 
 function faults(order: Order): [code: string, path: string | null][] {

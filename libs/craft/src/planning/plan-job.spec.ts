@@ -1,5 +1,6 @@
 import { demoOrder, demoPlant } from '../../../../test/kit/demo-plant.js';
 import { foldByPlan, pageBehind } from '../../../../test/kit/read-plan.js';
+import { valueIn } from '../../../../test/kit/value-in.js';
 import type { CoverOrder, Order } from '../order.js';
 import type { Plan } from '../plan.js';
 import type { Plant } from '../plant.js';
@@ -31,9 +32,7 @@ const flyer: Order = {
 };
 
 function plan(order: Order, on: Plant = plant): Plan {
-  const planned = planJob(order, on);
-  if (!planned.ok) throw new Error(JSON.stringify(planned.problems));
-  return planned.value;
+  return valueIn(planJob(order, on));
 }
 
 function faults(order: Order): [code: string, path: string | null][] {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { demoPlant } from '../../../../test/kit/demo-plant.js';
 import { cutByPlan, foldByPlan, pageBehind } from '../../../../test/kit/read-plan.js';
+import { valueIn } from '../../../../test/kit/value-in.js';
 import { leafletByCode, leafletByFolds, leafletCodes } from '../imposition/leaflet.js';
 import type { FoldStep, Order } from '../order.js';
 import type { Plan } from '../plan.js';
@@ -32,9 +33,7 @@ const menu: Order = {
 const map: Order = { ...workshops, trimWidthMm: 148.5, pages: 8, foldCatalog: 'F8-7' };
 
 function plan(order: Order): Plan {
-  const planned = planJob(order, plant);
-  if (!planned.ok) throw new Error(JSON.stringify(planned.problems));
-  return planned.value;
+  return valueIn(planJob(order, plant));
 }
 
 function faults(order: Order): [code: string, path: string | null][] {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { demoPlant } from '../../../../test/kit/demo-plant.js';
+import { valueIn } from '../../../../test/kit/value-in.js';
 import { sharePlaces } from '../layouts/share-places.js';
 import type { Order, VersionOrder } from '../order.js';
 import type { Plan } from '../plan.js';
@@ -50,9 +51,7 @@ const flyers: Order = {
 };
 
 function plan(order: Order): Plan {
-  const planned = planJob(order, plant);
-  if (!planned.ok) throw new Error(JSON.stringify(planned.problems));
-  return planned.value;
+  return valueIn(planJob(order, plant));
 }
 
 function faults(order: Order): [code: string, path: string | null][] {

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { parse } from 'yaml';
 import type { Plant } from '#libs/craft';
+import { valueIn } from '../../../../test/kit/value-in.js';
 import { orderSchema, plantJsonSchema, readOrder, readPlantDefinition } from './index.js';
 
 const file = (name: string): string =>
@@ -8,9 +9,7 @@ const file = (name: string): string =>
 const value = (): Record<string, unknown> => parse(file('plant.yaml'));
 
 function demoPlant(): Plant {
-  const read = readPlantDefinition(value());
-  if (!read.ok) throw new Error(JSON.stringify(read.problems));
-  return read.value;
+  return valueIn(readPlantDefinition(value()));
 }
 
 const order = {

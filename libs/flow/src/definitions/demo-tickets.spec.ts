@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { convertDocument, parseXml, writeXml } from '#libs/jdf';
+import { convertDocument, writeXml } from '#libs/jdf';
 import { demoPlant } from '../../../../test/kit/demo-plant.js';
+import { parsedXml, valueIn } from '../../../../test/kit/value-in.js';
 import { readDocument } from '../index.js';
 
 const plant = demoPlant();
@@ -23,10 +24,8 @@ describe('demo documents', () => {
 
   it('are planned alike in either generation of the standard', () => {
     for (const { bytes } of documents.filter((d) => d.file.endsWith('.jdf'))) {
-      const doc = parseXml(bytes);
-      const converted = doc.ok ? convertDocument(doc.value, 'xjdf') : doc;
-      if (!converted.ok) throw new Error(JSON.stringify(converted.problems));
-      const newer = new TextEncoder().encode(writeXml(converted.value.doc));
+      const converted = valueIn(convertDocument(parsedXml(bytes), 'xjdf'));
+      const newer = new TextEncoder().encode(writeXml(converted.doc));
       const [first, second] = [readDocument(bytes, plant), readDocument(newer, plant)];
       expect([second.kind, { ...second.plan, problems: [] }]).toEqual([
         'xjdf',

@@ -1,5 +1,6 @@
-import { parseXml, readProduct } from '#libs/jdf';
+import { readProduct } from '#libs/jdf';
 import { smallPlant } from '../../../../test/kit/small-plant.js';
+import { parsedXml, valueIn } from '../../../../test/kit/value-in.js';
 import { orderFromProduct } from './order-from-product.js';
 
 /** A product ticket with these intents; sizes of the standard's sample lifecycle/ProductIntentNode (612 × 792 pt). */
@@ -19,16 +20,11 @@ const weight = (gsm: number) => `<Weight DataType="NumberSpan" Preferred="${gsm}
 const coating = (name: string) => `<FrontCoatings DataType="EnumerationSpan" Preferred="${name}"/>`;
 
 function read(text: string) {
-  const doc = parseXml(text);
-  const product = doc.ok ? readProduct(doc.value) : doc;
-  if (!product.ok) throw new Error(JSON.stringify(product.problems));
-  return orderFromProduct(product.value, smallPlant);
+  return orderFromProduct(valueIn(readProduct(parsedXml(text))), smallPlant);
 }
 
 function order(text: string) {
-  const result = read(text);
-  if (!result.ok) throw new Error(JSON.stringify(result.problems));
-  return result.value;
+  return valueIn(read(text));
 }
 
 const codes = (text: string) => read(text).problems.map(({ code }) => code);

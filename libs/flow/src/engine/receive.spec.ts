@@ -1,4 +1,4 @@
-import { parseXml } from '#libs/jdf';
+import { parsedXml, valueIn } from '../../../../test/kit/value-in.js';
 import type { EnginePorts } from './ports.js';
 import { receiveJmf } from './receive.js';
 
@@ -13,14 +13,12 @@ const ports = {
 
 /** ReturnCode and Comment of the answer to a message that names its receiver so; empty where nothing is answered. */
 async function answered(message: string, receiver: string): Promise<string[]> {
-  const doc = parseXml(
+  const doc = parsedXml(
     `<JMF xmlns="http://www.CIP4.org/JDFSchema_1_1" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance" SenderID="mis" TimeStamp="2026-01-05T08:00:00Z" Version="1.9" ${receiver}>${message}</JMF>`,
   );
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
   const from = { tokenDevice: null, fetch: () => Promise.reject(new Error('nothing is fetched')) };
-  const answer = await receiveJmf(ports, doc.value, from);
-  if (!answer.ok) throw new Error(JSON.stringify(answer.problems));
-  return [...answer.value.matchAll(/ReturnCode="(\d+)"|<Comment[^>]*>([^<]*)/g)].map(
+  const answer = valueIn(await receiveJmf(ports, doc, from));
+  return [...answer.matchAll(/ReturnCode="(\d+)"|<Comment[^>]*>([^<]*)/g)].map(
     ([, code, text]) => code ?? text!,
   );
 }

@@ -1,6 +1,6 @@
 import type { DeviceDefinition, Plant, PressDefinition } from '#libs/craft';
-import { parseXml } from '#libs/jdf';
 import { input, node, resource, ticket } from '../../../../test/kit/small-ticket.js';
+import { parsedXml } from '../../../../test/kit/value-in.js';
 import { checkProfile } from './check-profile.js';
 
 const press = {
@@ -23,9 +23,8 @@ const devices = [
 
 /** What the plant cannot do of a ticket: each as path and message. */
 function cannot(text: string): string[] {
-  const doc = parseXml(text);
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-  return checkProfile(doc.value, { devices } as Plant).map(
+  const doc = parsedXml(text);
+  return checkProfile(doc, { devices } as Plant).map(
     ({ severity, code, line, path, message }) => `${severity} ${code} ${line} ${path} ${message}`,
   );
 }

@@ -1,15 +1,14 @@
-import { parseXml } from '#libs/jdf';
 import { demoPlant } from '../../../../test/kit/demo-plant.js';
 import { input, output, resource, ticket } from '../../../../test/kit/small-ticket.js';
+import { parsedXml } from '../../../../test/kit/value-in.js';
 import { checkProfile } from './check-profile.js';
 
 const plant = demoPlant();
 
 /** What the demo plant cannot do of a ticket, in which each resource has a line of its own. */
 function cannot(text: string): string[] {
-  const doc = parseXml(text);
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-  return checkProfile(doc.value, plant).map(
+  const doc = parsedXml(text);
+  return checkProfile(doc, plant).map(
     ({ severity, code, line, path, message, hint }) =>
       `${severity} ${code} ${line} ${path} ${message} ${hint}`,
   );

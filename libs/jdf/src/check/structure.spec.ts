@@ -1,5 +1,5 @@
+import { parsedXml } from '../../../../test/kit/value-in.js';
 import { checkDocument } from '../check-document.js';
-import { parseXml } from '../xml/index.js';
 
 /** A ticket whose lines 3 and 4 are a resource pool and a link pool. */
 const ticket = (resources: string, links = '', attributes = 'Type="ProcessGroup"') =>
@@ -13,9 +13,8 @@ const xjdf = (content: string) =>
   `<XJDF xmlns="http://www.CIP4.org/JDFSchema_2_0" JobID="j" Types="Product">\n${content}\n</XJDF>`;
 
 function problemsOf(text: string) {
-  const doc = parseXml(text);
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-  return checkDocument(doc.value).problems;
+  const doc = parsedXml(text);
+  return checkDocument(doc).problems;
 }
 
 const brief = (text: string) =>

@@ -1,4 +1,5 @@
 import { codes } from '#libs/kernel';
+import { parsedXml, valueIn } from '../../../../test/kit/value-in.js';
 import { everyMessage } from '../../../../test/standards/every-message.js';
 import type { QueueFilter } from '../elements/index.js';
 import { parseXml } from '../xml/index.js';
@@ -16,11 +17,8 @@ import {
 } from './index.js';
 
 function read(text: string): Jmf {
-  const doc = parseXml(text);
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-  const jmf = readJmf(doc.value);
-  if (!jmf.ok) throw new Error(JSON.stringify(jmf.problems));
-  return jmf.value;
+  const doc = parsedXml(text);
+  return valueIn(readJmf(doc));
 }
 
 const around = (messages: string, attributes = '') =>

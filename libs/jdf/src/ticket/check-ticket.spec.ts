@@ -1,10 +1,8 @@
-import { parseXml } from '../xml/index.js';
+import { parsedXml } from '../../../../test/kit/value-in.js';
 import { checkTicket, kindOf } from './index.js';
 
 function doc(text: string) {
-  const result = parseXml(text);
-  if (!result.ok) throw new Error(JSON.stringify(result.problems));
-  return result.value;
+  return parsedXml(text);
 }
 
 const check = (text: string) =>

@@ -1,10 +1,9 @@
-import { parseXml } from '../xml/index.js';
+import { parsedXml, valueIn } from '../../../../test/kit/value-in.js';
 import { type ProductIntent, readProduct } from './index.js';
 
 function read(text: string) {
-  const doc = parseXml(text);
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-  return readProduct(doc.value);
+  const doc = parsedXml(text);
+  return readProduct(doc);
 }
 
 function values(product: ProductIntent): Record<string, unknown> {
@@ -30,45 +29,46 @@ const link = (name: string, part = '') => `<${name}Link rRef="${name}" Usage="In
 
 describe('reading what a product node asks for', () => {
   it('reads size, pages, binding, fold, inks, paper, time and customer, with where each stands', () => {
-    const result = product(
-      [
-        COMPONENT.replace('/>', ' DescriptiveName="Programme" ProductType="Body"/>'),
-        intent(
-          'LayoutIntent',
-          '<FinishedDimensions DataType="ShapeSpan" Actual="419.528 595.276 0"/><Dimensions DataType="XYPairSpan" Preferred="839.055 595.276"/><Pages DataType="IntegerSpan" Preferred="24" Actual="16"/>',
-        ),
-        intent('BindingIntent', '<BindingType DataType="EnumerationSpan" Preferred="SaddleStitch"/>'),
-        intent('FoldingIntent', '<FoldingCatalog DataType="NameSpan" Range="F16-6 F16-7"/>'),
-        intent(
-          'ColorIntent',
-          '<ColorIntent Side="Front"><ColorsUsed><SeparationSpec Name="Cyan"/><SeparationSpec Name="Orange 7"/></ColorsUsed></ColorIntent><ColorIntent Side="Back"><ColorsUsed><SeparationSpec Name="Black"/></ColorsUsed></ColorIntent>',
-          'PartIDKeys="Side"',
-        ),
-        intent(
-          'MediaIntent',
-          '<Weight DataType="NumberSpan" Range="90 ~ 120"/><Thickness DataType="NumberSpan" Actual="85"/><FrontCoatings DataType="EnumerationSpan" Preferred="Matte"/><BackCoatings DataType="EnumerationSpan" Preferred="None"/>',
-        ),
-        intent('DeliveryIntent', '<Required DataType="TimeSpan" Actual="2024-09-02T12:00:00+02:00"/>'),
-        '<NodeInfo ID="NodeInfo" Class="Parameter" Status="Available" JobPriority="70" LastEnd="INF"/>',
-        '<CustomerInfo ID="CustomerInfo" Class="Parameter" Status="Available" CustomerJobName="Festival"><ContactRef rRef="k"/></CustomerInfo>',
-        '<Contact ID="k" Class="Parameter" Status="Available" ContactTypes="Customer"><Company OrganizationName="Community Theatre"/></Contact>',
-      ].join('\n'),
-      OUT +
+    const result = valueIn(
+      product(
         [
-          'LayoutIntent',
-          'BindingIntent',
-          'FoldingIntent',
-          'ColorIntent',
-          'MediaIntent',
-          'DeliveryIntent',
-          'NodeInfo',
-          'CustomerInfo',
-        ]
-          .map((name) => link(name))
-          .join(''),
+          COMPONENT.replace('/>', ' DescriptiveName="Programme" ProductType="Body"/>'),
+          intent(
+            'LayoutIntent',
+            '<FinishedDimensions DataType="ShapeSpan" Actual="419.528 595.276 0"/><Dimensions DataType="XYPairSpan" Preferred="839.055 595.276"/><Pages DataType="IntegerSpan" Preferred="24" Actual="16"/>',
+          ),
+          intent('BindingIntent', '<BindingType DataType="EnumerationSpan" Preferred="SaddleStitch"/>'),
+          intent('FoldingIntent', '<FoldingCatalog DataType="NameSpan" Range="F16-6 F16-7"/>'),
+          intent(
+            'ColorIntent',
+            '<ColorIntent Side="Front"><ColorsUsed><SeparationSpec Name="Cyan"/><SeparationSpec Name="Orange 7"/></ColorsUsed></ColorIntent><ColorIntent Side="Back"><ColorsUsed><SeparationSpec Name="Black"/></ColorsUsed></ColorIntent>',
+            'PartIDKeys="Side"',
+          ),
+          intent(
+            'MediaIntent',
+            '<Weight DataType="NumberSpan" Range="90 ~ 120"/><Thickness DataType="NumberSpan" Actual="85"/><FrontCoatings DataType="EnumerationSpan" Preferred="Matte"/><BackCoatings DataType="EnumerationSpan" Preferred="None"/>',
+          ),
+          intent('DeliveryIntent', '<Required DataType="TimeSpan" Actual="2024-09-02T12:00:00+02:00"/>'),
+          '<NodeInfo ID="NodeInfo" Class="Parameter" Status="Available" JobPriority="70" LastEnd="INF"/>',
+          '<CustomerInfo ID="CustomerInfo" Class="Parameter" Status="Available" CustomerJobName="Festival"><ContactRef rRef="k"/></CustomerInfo>',
+          '<Contact ID="k" Class="Parameter" Status="Available" ContactTypes="Customer"><Company OrganizationName="Community Theatre"/></Contact>',
+        ].join('\n'),
+        OUT +
+          [
+            'LayoutIntent',
+            'BindingIntent',
+            'FoldingIntent',
+            'ColorIntent',
+            'MediaIntent',
+            'DeliveryIntent',
+            'NodeInfo',
+            'CustomerInfo',
+          ]
+            .map((name) => link(name))
+            .join(''),
+      ),
     );
-    if (!result.ok) throw new Error(JSON.stringify(result.problems));
-    expect(values(result.value)).toEqual({
+    expect(values(result)).toEqual({
       node: 'n',
       activation: 'Active',
       jobId: 'J',
@@ -93,9 +93,9 @@ describe('reading what a product node asks for', () => {
       customerName: 'Community Theatre',
       customerJobName: 'Festival',
     });
-    expect(result.value.pages).toMatchObject({ line: 3, path: '/JDF/ResourcePool/LayoutIntent/Pages' });
-    expect(result.value.inksBack?.path).toBe('/JDF/ResourcePool/ColorIntent/ColorIntent[2]/ColorsUsed');
-    expect(result.value.due?.line).toBe(8);
+    expect(result.pages).toMatchObject({ line: 3, path: '/JDF/ResourcePool/LayoutIntent/Pages' });
+    expect(result.inksBack?.path).toBe('/JDF/ResourcePool/ColorIntent/ColorIntent[2]/ColorsUsed');
+    expect(result.due?.line).toBe(8);
   });
 
   // Partitioned intents: the standard's sample resourceAuditLoggingChanges (Option1 80, Option2 90 g/m²).

@@ -1,12 +1,11 @@
-import { parsedXml } from '../../../../test/kit/value-in.js';
+import { parsedXml, valueIn } from '../../../../test/kit/value-in.js';
 import { attributeOf, convertDocument, convertSteps, findById, writeXml } from '../index.js';
 
 function convert(text: string, to: 'jdf' | 'xjdf', node?: string): { text: string; lost: string[] } {
   const doc = parsedXml(text);
   const options = node === undefined ? {} : { node: findById(doc, node)! };
-  const made = convertDocument(doc, to, options);
-  if (!made.ok) throw new Error(JSON.stringify(made.problems));
-  return { text: writeXml(made.value.doc), lost: made.value.lost.map(({ path, what }) => `${path} ${what}`) };
+  const made = valueIn(convertDocument(doc, to, options));
+  return { text: writeXml(made.doc), lost: made.lost.map(({ path, what }) => `${path} ${what}`) };
 }
 
 const jdf = (resources: string, links: string, rest = 'Type="ConventionalPrinting"'): string =>
@@ -149,9 +148,8 @@ describe('one step of a JDF ticket', () => {
   });
 
   it('is a document of its own for each, and lost is only what is in none', () => {
-    const made = convertSteps(parsedXml(TWO_STEPS));
-    if (!made.ok) throw new Error(JSON.stringify(made.problems));
-    const { steps, lost } = made.value;
+    const made = valueIn(convertSteps(parsedXml(TWO_STEPS)));
+    const { steps, lost } = made;
     expect(steps.map(({ node, doc }) => [attributeOf(node, 'ID'), attributeOf(doc.root, 'Types')])).toEqual([
       ['print', 'ConventionalPrinting'],
       ['cut', 'Cutting'],

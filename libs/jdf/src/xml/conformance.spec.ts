@@ -5,6 +5,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
+import { parsedXml } from '../../../../test/kit/value-in.js';
 import { attributeOf, descendants, encodeXml, parentOf, parseXml, type XmlElement } from './index.js';
 
 const catalogueFile = createRequire(import.meta.url).resolve(
@@ -22,9 +23,7 @@ interface Case {
 
 function cases(): readonly Case[] {
   const text = readFileSync(catalogueFile, 'utf8');
-  const catalogue = parseXml(text.replace(/<!DOCTYPE[^[]*\[[^\]]*\]>/, ''));
-  if (!catalogue.ok) throw new Error(JSON.stringify(catalogue.problems));
-  const doc = catalogue.value;
+  const doc = parsedXml(text.replace(/<!DOCTYPE[^[]*\[[^\]]*\]>/, ''));
   const baseOf = (el: XmlElement | undefined): string =>
     el === undefined ? folder : join(baseOf(parentOf(doc, el)), baseAttribute(el));
   return [...descendants(doc.root)]

@@ -1,11 +1,10 @@
-import { parseXml, type XmlDocument } from '#libs/jdf';
+import { type XmlDocument } from '#libs/jdf';
+import { parsedXml } from '../../../../test/kit/value-in.js';
 import { checkReferences } from './check-references.js';
 
 const NS = 'http://www.CIP4.org/JDFSchema_1_1';
 const parsed = (text: string): XmlDocument => {
-  const read = parseXml(Buffer.from(text));
-  if (!read.ok) throw new Error(read.problems[0]!.message);
-  return read.value;
+  return parsedXml(Buffer.from(text));
 };
 const ticket = (...content: string[]): string =>
   `<JDF xmlns="${NS}" ID="a">\n<ResourcePool>\n${content.join('\n')}\n</ResourcePool></JDF>`;

@@ -1,3 +1,4 @@
+import { valueIn } from '../../../../test/kit/value-in.js';
 import { type PackageLimits, packageLimits } from './package.js';
 import { packageKind, readPackage } from './read-package.js';
 import { resolveCid } from './resolve-reference.js';
@@ -48,16 +49,15 @@ describe('a multipart/related package', () => {
     async (lineEnd) => {
       const file = bytesOf(byAnother.replaceAll('\n', lineEnd));
       expect(packageKind(file, null)).toBe('multipart');
-      const pack = await readPackage(file, null);
-      if (!pack.ok) throw new Error(pack.problems[0]!.message);
-      expect(pack.value.parts.map(({ name, contentId, mediaType }) => [name, contentId, mediaType])).toEqual([
+      const pack = valueIn(await readPackage(file, null));
+      expect(pack.parts.map(({ name, contentId, mediaType }) => [name, contentId, mediaType])).toEqual([
         ['a.jmf', 'jmf@hub.example', JMF],
         ['größe.jdf', 'JDF1@hostname.com', JDF],
       ]);
-      expect(text(pack.value.parts[0]!.bytes)).toContain('URL="cid:JDF1@hostname.com"');
-      const named = resolveCid(pack.value, 'cid:jdf1%40HOSTNAME.com');
+      expect(text(pack.parts[0]!.bytes)).toContain('URL="cid:JDF1@hostname.com"');
+      const named = resolveCid(pack, 'cid:jdf1%40HOSTNAME.com');
       expect(named.ok && text(named.value.bytes).trim()).toBe('<JDF DescriptiveName="Festival = Größe"/>');
-      expect(resolveCid(pack.value, 'cid:Asset01@hostname.com')).toMatchObject({
+      expect(resolveCid(pack, 'cid:Asset01@hostname.com')).toMatchObject({
         problems: [{ code: 'PACKAGE_PART_MISSING' }],
       });
     },

@@ -11,7 +11,7 @@ import {
 } from '#libs/jdf';
 import { bookletPlan } from '../../../../../test/kit/booklet-plan.js';
 import { MONDAY, storedDocument, ticketFile } from '../../../../../test/kit/ticket-files.js';
-import { parsedXml } from '../../../../../test/kit/value-in.js';
+import { parsedXml, valueIn } from '../../../../../test/kit/value-in.js';
 import { exportTicket } from '../index.js';
 
 const options = { now: MONDAY + 6 * 3_600_000, version: '0.1.0' };
@@ -33,9 +33,7 @@ const ORIGINAL = `<?xml version="1.0" encoding="UTF-8"?>
 
 function exported(state: Parameters<typeof ticketFile>[1], original: string | null = null): string {
   const file = ticketFile(bookletPlan(), state, original === null ? 'order' : 'jdf');
-  const result = exportTicket(file, original === null ? null : storedDocument(original), options);
-  if (!result.ok) throw new Error(JSON.stringify(result.problems));
-  return result.value;
+  return valueIn(exportTicket(file, original === null ? null : storedDocument(original), options));
 }
 
 const nodeOf = (doc: XmlDocument, step: string) =>
@@ -103,18 +101,17 @@ describe('an exported ticket', () => {
 
   it('audits the phases, the consumption and the run of a step in the order of time', () => {
     const doc = parsedXml(exported('running'));
-    const audits = readAudits(doc, nodeOf(doc, 'print-1'));
-    if (!audits.ok) throw new Error(JSON.stringify(audits.problems));
-    expect(audits.value.map(({ kind }) => kind)).toEqual([
+    const audits = valueIn(readAudits(doc, nodeOf(doc, 'print-1')));
+    expect(audits.map(({ kind }) => kind)).toEqual([
       'Created',
       ...Array(4).fill('PhaseTime'),
       ...Array(5).fill('ResourceAudit'),
       'ProcessRun',
     ]);
-    const times = audits.value.map(({ timeStamp }) => timeStamp ?? 0);
+    const times = audits.map(({ timeStamp }) => timeStamp ?? 0);
     expect(times).toEqual(times.toSorted((a, b) => a - b));
     const start = MONDAY + 120 * MINUTE;
-    const phases = audits.value.flatMap((audit) => (audit.kind === 'PhaseTime' ? [audit] : []));
+    const phases = audits.flatMap((audit) => (audit.kind === 'PhaseTime' ? [audit] : []));
     expect(phases.map((phase) => [phase.start, phase.end, phase.status])).toEqual([
       [start, start + 10 * MINUTE, 'Setup'],
       [start + 10 * MINUTE, start + 20 * MINUTE, 'InProgress'],
@@ -122,7 +119,7 @@ describe('an exported ticket', () => {
       [start + 25 * MINUTE, start + 40 * MINUTE, 'InProgress'],
     ]);
     // 40 minutes less the stop of 5: the standard's net time without breaks.
-    expect(audits.value.at(-1)).toMatchObject({
+    expect(audits.at(-1)).toMatchObject({
       kind: 'ProcessRun',
       endStatus: 'Completed',
       durationS: 35 * 60,
@@ -154,9 +151,7 @@ describe('an exported ticket', () => {
   });
 
   it('reads as the product that was ordered when it came as an order', () => {
-    const product = readProduct(parsedXml(exported('planned')));
-    if (!product.ok) throw new Error(JSON.stringify(product.problems));
-    const { value } = product;
+    const value = valueIn(readProduct(parsedXml(exported('planned'))));
     expect(value.jobId?.value).toBe('J-300');
     expect(value.amount.value).toBe(300);
     expect(value.pages?.value).toBe(16);

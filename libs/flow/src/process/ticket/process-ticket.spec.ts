@@ -3,28 +3,23 @@ import {
   childElements,
   firstChild,
   type ProcessNode,
-  parseXml,
   readProcessNode,
   type XmlDocument,
 } from '#libs/jdf';
 import { bookletPlan } from '../../../../../test/kit/booklet-plan.js';
 import { smallPlant } from '../../../../../test/kit/small-plant.js';
 import { MONDAY, ticketFile } from '../../../../../test/kit/ticket-files.js';
+import { parsedXml, valueIn } from '../../../../../test/kit/value-in.js';
 import { exportTicket, processTicket } from '../index.js';
 
 const options = { now: MONDAY, jmfUrl: 'http://127.0.0.1:7420/jmf', senderId: 'sidelay', plant: smallPlant };
 
 function ticketFor(stepId: string, file = ticketFile(bookletPlan(), 'planned')): XmlDocument {
-  const made = processTicket(file, null, stepId, options);
-  const doc = made.ok ? parseXml(made.value) : made;
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-  return doc.value;
+  return parsedXml(valueIn(processTicket(file, null, stepId, options)));
 }
 
 function nodeFor(stepId: string, file = ticketFile(bookletPlan(), 'planned')): ProcessNode {
-  const node = readProcessNode(ticketFor(stepId, file));
-  if (!node.ok) throw new Error(JSON.stringify(node.problems));
-  return node.value;
+  return valueIn(readProcessNode(ticketFor(stepId, file)));
 }
 
 describe('the ticket for a device', () => {

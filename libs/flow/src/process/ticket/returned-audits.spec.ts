@@ -1,6 +1,7 @@
-import { type Audit, appendAudits, parseXml, readProcessNode, writeXml } from '#libs/jdf';
+import { type Audit, appendAudits, readProcessNode, writeXml } from '#libs/jdf';
 import { bookletPlan } from '../../../../../test/kit/booklet-plan.js';
 import { MONDAY, ticketFile } from '../../../../../test/kit/ticket-files.js';
+import { parsedXml, valueIn } from '../../../../../test/kit/value-in.js';
 import { processTicket } from '../index.js';
 import { returnedAudits } from './returned-audits.js';
 
@@ -8,20 +9,16 @@ const options = { now: MONDAY, jmfUrl: 'http://127.0.0.1:7420/jmf', senderId: 's
 
 /** The press's ticket with audits appended as a device does. */
 function returned(audits: (id: (name: string) => string) => readonly Audit[]): string {
-  const sent = processTicket(ticketFile(bookletPlan(), 'planned'), null, 'print-1', options);
-  const doc = sent.ok ? parseXml(sent.value) : sent;
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-  const node = readProcessNode(doc.value);
-  if (!node.ok) throw new Error(JSON.stringify(node.problems));
-  const linked = [...node.value.outputs, ...node.value.inputs];
+  const sent = valueIn(processTicket(ticketFile(bookletPlan(), 'planned'), null, 'print-1', options));
+  const doc = parsedXml(sent);
+  const node = valueIn(readProcessNode(doc));
+  const linked = [...node.outputs, ...node.inputs];
   const idOf = (name: string): string => linked.find((one) => one.name === name)!.id;
-  return writeXml(appendAudits(doc.value, audits(idOf)));
+  return writeXml(appendAudits(doc, audits(idOf)));
 }
 
 function read(text: string) {
-  const result = returnedAudits(text);
-  if (!result.ok) throw new Error(JSON.stringify(result.problems));
-  return result.value;
+  return valueIn(returnedAudits(text));
 }
 
 const stamp = { timeStamp: MONDAY + 100_000 };

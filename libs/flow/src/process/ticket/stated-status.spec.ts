@@ -1,13 +1,13 @@
-import { nodesOf, parseXml, replaceElements, writeXml } from '#libs/jdf';
+import { nodesOf, replaceElements, writeXml } from '#libs/jdf';
 import { input, node, resource, ticket } from '../../../../../test/kit/small-ticket.js';
+import { parsedXml } from '../../../../../test/kit/value-in.js';
 import { restated } from './stated-status.js';
 
 /** A product whose NodeInfo is so, once the product is in progress. */
 function begun(info: string, inside = ''): string {
-  const doc = parseXml(ticket('Type="Product"', info, input('NodeInfo'), inside));
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-  const [product] = nodesOf(doc.value.root);
-  const changed = replaceElements(doc.value, restated(doc.value, product!, 'InProgress'));
+  const doc = parsedXml(ticket('Type="Product"', info, input('NodeInfo'), inside));
+  const [product] = nodesOf(doc.root);
+  const changed = replaceElements(doc, restated(doc, product!, 'InProgress'));
   return writeXml(changed).replace(/^.*?<ResourcePool>(.*?)<\/ResourcePool>.*$/, '$1');
 }
 

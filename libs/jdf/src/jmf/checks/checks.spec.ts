@@ -1,13 +1,12 @@
-import { checkDocument, checkSent, parseXml } from '../../index.js';
+import { parsedXml } from '../../../../../test/kit/value-in.js';
+import { checkDocument, checkSent } from '../../index.js';
 
 const NAMESPACES =
   'xmlns="http://www.CIP4.org/JDFSchema_1_1" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance"';
 
 function parsed(messages: string, root = '') {
   const head = `${NAMESPACES} SenderID="s" TimeStamp="2024-07-25T12:28:01Z" Version="1.7"`;
-  const doc = parseXml(`<JMF ${head} ${root}>${messages}</JMF>`);
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-  return doc.value;
+  return parsedXml(`<JMF ${head} ${root}>${messages}</JMF>`);
 }
 
 /** What the checks find, each as `severity code path`; the document is sound otherwise. */
@@ -268,10 +267,9 @@ describe('counters', () => {
 describe('messages of the newer generation', () => {
   const newer = (messages: string) => {
     const root = 'xmlns="http://www.CIP4.org/JDFSchema_2_0" Version="2.1"';
-    const doc = parseXml(`<XJMF ${root}>${header('h')}${messages}</XJMF>`);
-    if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-    const problems = checkSent(doc.value);
-    expect(checkDocument(doc.value).problems).toEqual(problems);
+    const doc = parsedXml(`<XJMF ${root}>${header('h')}${messages}</XJMF>`);
+    const problems = checkSent(doc);
+    expect(checkDocument(doc).problems).toEqual(problems);
     return problems.map(({ severity, code, path }) => `${severity} ${code} ${path}`);
   };
   const header = (id: string, more = '', hour = 12) =>

@@ -1,14 +1,14 @@
-import { checkTicket, parseXml } from '../../index.js';
+import { parsedXml } from '../../../../../test/kit/value-in.js';
+import { checkTicket } from '../../index.js';
 
 /** Findings of a ticket whose line 2 is its pool of resources, 3 its links and 4 the rest. */
 function check(resources: string, links = '', rest = '') {
   const doc =
-    parseXml(`<JDF xmlns="http://www.CIP4.org/JDFSchema_1_1" ID="n" Type="ProcessGroup" Status="Waiting" Version="1.9">
+    parsedXml(`<JDF xmlns="http://www.CIP4.org/JDFSchema_1_1" ID="n" Type="ProcessGroup" Status="Waiting" Version="1.9">
 <ResourcePool>${resources}</ResourcePool>
 <ResourceLinkPool>${links}</ResourceLinkPool>
 ${rest}</JDF>`);
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-  return checkTicket(doc.value)
+  return checkTicket(doc)
     .filter(({ code }) => code === 'JDF_PARTITION')
     .map(({ severity, line, path, message }) => `${severity} ${line} ${path?.split('/').at(-1)}: ${message}`);
 }

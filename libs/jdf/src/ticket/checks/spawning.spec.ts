@@ -1,4 +1,4 @@
-import { parsedXml } from '../../../../../test/kit/value-in.js';
+import { parsedXml, valueIn } from '../../../../../test/kit/value-in.js';
 import { checkReturned, checkTicket, spawn, writeXml, type XmlDocument } from '../../index.js';
 
 const TICKET =
@@ -7,13 +7,10 @@ const TICKET =
 <Media ID="m" Class="Consumable" Status="Available"/></ResourcePool>
 <JDF ID="n" Type="Cutting" Status="Waiting"><ResourcePool><CuttingParams ID="p" Class="Parameter" Status="Available"/></ResourcePool>
 <ResourceLinkPool><CuttingParamsLink rRef="p" Usage="Input"/><MediaLink rRef="m" Usage="Input"/><ComponentLink rRef="c" Usage="Output"/></ResourceLinkPool></JDF></JDF>`);
-const spawned = spawn(
-  TICKET,
-  { nodeId: 'n' },
-  { at: Date.UTC(2026, 4, 4), agent: { name: 'test' }, spawnId: 't' },
+const spawned = valueIn(
+  spawn(TICKET, { nodeId: 'n' }, { at: Date.UTC(2026, 4, 4), agent: { name: 'test' }, spawnId: 't' }),
 );
-if (!spawned.ok) throw new Error(JSON.stringify(spawned.problems));
-const { parent, child } = spawned.value;
+const { parent, child } = spawned;
 const audit = /<Spawned [^>]*>/.exec(writeXml(parent))![0];
 const merged = (more: string) => `<Merged TimeStamp="2026-05-05T00:00:00Z" jRef="n" ${more}/>`;
 

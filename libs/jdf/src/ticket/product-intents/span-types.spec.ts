@@ -1,5 +1,6 @@
+import { parsedXml } from '../../../../../test/kit/value-in.js';
 import { Findings } from '../../codec/index.js';
-import { parseXml, writeElement } from '../../xml/index.js';
+import { writeElement } from '../../xml/index.js';
 import {
   enumerationSpan,
   numberSpan,
@@ -11,11 +12,10 @@ import {
 } from './span-types.js';
 
 function spanIn(text: string) {
-  const doc = parseXml(text.replace('<S', '<S xmlns="http://www.CIP4.org/JDFSchema_1_1"'));
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
+  const doc = parsedXml(text.replace('<S', '<S xmlns="http://www.CIP4.org/JDFSchema_1_1"'));
   return {
-    el: doc.value.root,
-    findings: new Findings(doc.value, { missing: 'JDF_MISSING', wrong: 'JDF_VALUE' }),
+    el: doc.root,
+    findings: new Findings(doc, { missing: 'JDF_MISSING', wrong: 'JDF_VALUE' }),
   };
 }
 

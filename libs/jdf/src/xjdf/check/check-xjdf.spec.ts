@@ -1,4 +1,5 @@
-import { checkDocument, parseXml } from '../../index.js';
+import { parsedXml } from '../../../../../test/kit/value-in.js';
+import { checkDocument } from '../../index.js';
 
 const ticket = (content: string, types = 'Cutting Folding'): string =>
   `<XJDF xmlns="http://www.CIP4.org/JDFSchema_2_0" JobID="J" Types="${types}">\n${content}\n</XJDF>`;
@@ -8,9 +9,8 @@ const resource = (content: string, attributes = ''): string =>
   `<Resource ${attributes}>${content}</Resource>`;
 
 function found(text: string): string[] {
-  const doc = parseXml(text);
-  if (!doc.ok) throw new Error(JSON.stringify(doc.problems));
-  return checkDocument(doc.value).problems.map(({ severity, code, path }) => `${severity} ${code} ${path}`);
+  const doc = parsedXml(text);
+  return checkDocument(doc).problems.map(({ severity, code, path }) => `${severity} ${code} ${path}`);
 }
 
 const SETS = '/XJDF/ResourceSet';
